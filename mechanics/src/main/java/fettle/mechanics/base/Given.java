@@ -250,8 +250,8 @@ public final class Given {
 
   /** Reads {@code pi}, {@code 3/2 pi mm} and the like. */
   private @Nullable Ratio withPi(String name, String text, Unit listed) {
-    Matcher m = Pattern.compile("(.*?)[*· ]*(?:pi|π)\\s*(.*)").matcher(text.trim());
-    if (!m.matches()) {
+    Matcher m = Pattern.compile("(.*?)[*· ]*(?<![A-Za-z])(?:pi|π)\\s*(.*)").matcher(text.trim());
+    if (text.length() > 200 || !m.matches()) {
       return null;
     }
     String front = m.group(1).isBlank() ? "1" : m.group(1);
