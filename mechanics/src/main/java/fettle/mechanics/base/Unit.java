@@ -123,6 +123,9 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, boolean rec
   public static final Unit MICROFARAD = unit("µF", Dimension.CAPACITANCE, "0.000001");
   public static final Unit OHM_PER_KM = unit("ohm/km", Dimension.CONDUCTOR, "0.000001");
   public static final Unit MONEY = unit("money", Dimension.MONEY, "1");
+  public static final Unit EUR = unit("EUR", Dimension.MONEY, "1");
+  public static final Unit GBP = unit("GBP", Dimension.MONEY, "1");
+  public static final Unit USD = unit("USD", Dimension.MONEY, "1");
   public static final Unit M2_PER_N = unit("m2/N", Dimension.WEAR, "1000000");
   public static final Unit W_PER_M2K = unit("W/(m2 K)", Dimension.HEAT_TRANSFER, "0.001");
 

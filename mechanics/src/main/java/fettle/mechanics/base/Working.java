@@ -1,6 +1,5 @@
 package fettle.mechanics.base;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -118,9 +117,28 @@ public record Working(
     return values;
   }
 
+  /**
+   * Returns what each doubtful term adds to the doubt of the result, with its sign: half the change
+   * of the result when the term moves from one end of its doubt to the other.
+   *
+   * @return share of each term that has a doubt [coherent]
+   */
+  public Map<Term, Double> shares() {
+    return shares(Formula.parse(formula), formula, terms, values(terms));
+  }
+
   private static double doubt(
       Formula parsed, String formula, List<Term> terms, Map<String, Double> values) {
-    List<Double> shares = new ArrayList<>();
+    double sum = 0;
+    for (double share : shares(parsed, formula, terms, values).values()) {
+      sum += share * share;
+    }
+    return Math.sqrt(sum);
+  }
+
+  private static Map<Term, Double> shares(
+      Formula parsed, String formula, List<Term> terms, Map<String, Double> values) {
+    Map<Term, Double> shares = new LinkedHashMap<>();
     for (Term term : terms) {
       if (term.doubt() > 0) {
         Map<String, Double> moved = new LinkedHashMap<>(values);
@@ -128,13 +146,9 @@ public record Working(
         double up = parsed.value(name -> lookup(moved, name, formula));
         moved.put(term.symbol(), term.value() - term.doubt());
         double down = parsed.value(name -> lookup(moved, name, formula));
-        shares.add((up - down) / 2);
+        shares.put(term, (up - down) / 2);
       }
     }
-    double sum = 0;
-    for (double share : shares) {
-      sum += share * share;
-    }
-    return Math.sqrt(sum);
+    return shares;
   }
 }

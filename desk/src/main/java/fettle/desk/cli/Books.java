@@ -1,0 +1,79 @@
+package fettle.desk.cli;
+
+import fettle.machine.state.Book;
+import fettle.machine.state.Stage;
+import fettle.machine.state.State;
+import fettle.machine.text.BookFiles;
+import fettle.machine.text.Nearest;
+import fettle.machine.text.Parsed;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Opens books and names their states on the command line. */
+final class Books {
+
+  private Books() {}
+
+  static Path folder(String name) {
+    try {
+      return Path.of(name);
+    } catch (InvalidPathException e) {
+      throw Failure.input("'" + name + "' is no name of a folder");
+    }
+  }
+
+  static Book open(String name) {
+    Parsed<BookFiles> files = BookFiles.read(folder(name));
+    Book book = null;
+    if (files.value() != null) {
+      Parsed<Book> parsed = Book.read(files.value());
+      if (parsed.value() == null) {
+        throw Failure.input(parsed.problems());
+      }
+      book = parsed.value();
+    }
+    if (book == null) {
+      throw Failure.input(files.problems());
+    }
+    return book;
+  }
+
+  /** Returns a state by its word, or by change keys joined with plus signs. */
+  static State state(Book book, String word) {
+    return switch (word) {
+      case "as-bought", "none" -> State.of(book, "as bought", List.of());
+      case "as-it-stands" -> State.of(book, "as it stands", book.keys(Stage::done));
+      case "as-planned" -> State.of(book, "as planned", book.keys(Stage::meant));
+      case "everything" -> State.of(book, "with every change", book.keys(s -> s != Stage.DROPPED));
+      default -> State.of(book, "", keys(book, List.of(word.split("[+,]"))));
+    };
+  }
+
+  /** Checks the keys of changes and adds what they need. */
+  static List<String> keys(Book book, List<String> words) {
+    List<String> keys = new ArrayList<>();
+    for (String word : words) {
+      if (!book.changes().containsKey(word)) {
+        String hint = Nearest.hint(word, book.changes().keySet());
+        throw Failure.input(
+            "there is no change '"
+                + word
+                + "' in this book; it has: "
+                + String.join(", ", book.changes().keySet())
+                + (hint.isEmpty() ? "" : ". " + hint));
+      }
+      keys.addAll(book.withNeeds(word));
+    }
+    return keys.stream().distinct().toList();
+  }
+
+  /** Refuses a state whose changes do not fit together. */
+  static State sound(State state) {
+    if (state.machine().isEmpty()) {
+      throw Failure.input(state.problems());
+    }
+    return state;
+  }
+}

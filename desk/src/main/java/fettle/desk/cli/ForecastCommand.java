@@ -1,0 +1,130 @@
+package fettle.desk.cli;
+
+import fettle.desk.page.ForecastPage;
+import fettle.desk.page.Measure;
+import fettle.desk.template.JteforecastGenerated;
+import fettle.machine.forecast.Forecast;
+import fettle.machine.forecast.Row;
+import fettle.machine.state.Book;
+import fettle.machine.state.Stage;
+import fettle.machine.state.State;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code fettle forecast}: what changes do to the whole machine. */
+final class ForecastCommand implements Command {
+
+  @Override
+  public CommandSpec spec() {
+    CommandSpec spec =
+        Options.command(
+            "forecast",
+            "What one or several changes do to the whole lathe, figure by figure.",
+            "Without a change: every figure of the lathe as it stands.",
+            "A STATE is as-bought, as-it-stands, as-planned, everything, none, or changes joined by +.");
+    spec.addPositional(Options.one(0, "BOOK", "The folder of the book."));
+    spec.addPositional(Options.many(1, "CHANGE", "Changes to foresee, as their files are called."));
+    spec.addOption(Options.text("--from", "STATE", "The state to compare with."));
+    spec.addOption(
+        Options.text("--to", "STATE", "The state to look at, instead of naming changes."));
+    spec.addOption(Options.flag("--all", "Show figures that stay the same, too."));
+    spec.addOption(
+        Options.flag(
+            "--workings", "Show the formula of each figure with its numbers, and its source."));
+    spec.addOption(Options.flag("--inch", "Show inches and pounds."));
+    spec.addOption(Options.flag("--metric", "Show millimetres and newtons."));
+    spec.addOption(Options.flag("--plain", "No colours."));
+    spec.addOption(
+        Options.text("--width", "COLUMNS", "Width of the table; below 78 it is set in blocks."));
+    spec.addOption(Options.text("--html", "FILE", "Write one self-contained page."));
+    spec.addOption(Options.flag("--json", "Write JSON; docs/forecast.schema.json describes it."));
+    return spec;
+  }
+
+  @Override
+  public ExitStatus run(ParseResult given, Terminal terminal) {
+    Book book = Books.open(given.matchedPositionalValue(0, ""));
+    String[] named =
+        given.hasMatchedPositional(1)
+            ? given.matchedPositionalValue(1, new String[0])
+            : new String[0];
+    Forecast forecast = forecast(book, List.of(named), given);
+    ForecastPage.Extent extent =
+        Options.on(given, "--all") ? ForecastPage.Extent.ALL : ForecastPage.Extent.MOVED;
+    boolean alone = forecast.before().changes().equals(forecast.after().changes());
+    if (Options.on(given, "--json")) {
+      List<Row> rows =
+          extent == ForecastPage.Extent.ALL || alone ? forecast.rows() : forecast.moved();
+      terminal.out().println(ForecastJson.text(forecast, rows));
+    } else {
+      ForecastPage page = ForecastPage.of(book, forecast, extent, measure(book, given));
+      String file = given.matchedOptionValue("--html", "");
+      if (!file.isEmpty()) {
+        Pages.write(Books.folder(file), out -> JteforecastGenerated.render(out, null, page));
+        terminal.out().println("written: " + file);
+      } else {
+        TextForecast.Detail detail =
+            Options.on(given, "--workings")
+                ? TextForecast.Detail.WORKINGS
+                : TextForecast.Detail.BRIEF;
+        TextForecast.print(page, detail, shape(given, terminal));
+      }
+    }
+    return forecast.stops() ? ExitStatus.STOP : ExitStatus.DONE;
+  }
+
+  private static Forecast forecast(Book book, List<String> named, ParseResult given) {
+    String to = given.matchedOptionValue("--to", "");
+    String from = given.matchedOptionValue("--from", "");
+    if (!named.isEmpty() && !to.isEmpty()) {
+      throw Failure.input("name either changes or --to STATE, not both");
+    }
+    List<String> wanted = Books.keys(book, named);
+    List<String> standing = book.keys(Stage::done);
+    State after;
+    State before;
+    if (!named.isEmpty()) {
+      List<String> with = new ArrayList<>(standing);
+      with.addAll(wanted);
+      List<String> without = new ArrayList<>(standing);
+      without.removeAll(named);
+      before =
+          State.of(
+              book,
+              "as it stands"
+                  + (without.size() < standing.size()
+                      ? " without " + String.join(", ", named)
+                      : ""),
+              without);
+      after = State.of(book, "", with);
+    } else {
+      after = Books.state(book, to.isEmpty() ? "as-it-stands" : to);
+      before = from.isEmpty() && !to.isEmpty() ? Books.state(book, "as-it-stands") : after;
+    }
+    if (!from.isEmpty()) {
+      before = Books.state(book, from);
+    }
+    return Forecast.of(book, Books.sound(before), Books.sound(after));
+  }
+
+  private static Measure measure(Book book, ParseResult given) {
+    if (Options.on(given, "--inch") || Options.on(given, "--metric")) {
+      return Options.on(given, "--inch") ? Measure.INCH : Measure.METRIC;
+    }
+    State bought = State.of(book, "", List.of());
+    return Measure.of(bought.machine().map(m -> m.values().needText("units")).orElse("metric"));
+  }
+
+  private static Terminal shape(ParseResult given, Terminal terminal) {
+    String width = given.matchedOptionValue("--width", "");
+    if (!width.isEmpty() && !width.matches("[1-9]\\d{1,3}")) {
+      throw Failure.input(
+          "--width: found '" + width + "', expected a number of columns from 10 to 9999");
+    }
+    int columns = width.isEmpty() ? terminal.width() : Integer.parseInt(width);
+    return terminal.with(
+        columns, Options.on(given, "--plain") ? Terminal.Inks.PLAIN : terminal.inks());
+  }
+}

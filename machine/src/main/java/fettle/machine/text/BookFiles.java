@@ -1,0 +1,127 @@
+package fettle.machine.text;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * The texts of a book's folder: {@code machine.yaml}, {@code shop.yaml}, {@code changes/*.yaml}.
+ *
+ * @param texts text of each file, by its path within the book with forward slashes
+ */
+public record BookFiles(Map<String, String> texts) {
+
+  private static final long LARGEST = 4_000_000;
+  private static final int MOST_FILES = 2_000;
+
+  /** Keeps its own copy, in the order of the paths. */
+  public BookFiles {
+    texts = java.util.Collections.unmodifiableMap(new TreeMap<>(texts));
+  }
+
+  /** Reads the texts of a folder. */
+  public static Parsed<BookFiles> read(Path folder) {
+    List<Problem> problems = new ArrayList<>();
+    Map<String, String> texts = new TreeMap<>();
+    if (!Files.isDirectory(folder)) {
+      return Parsed.bad(
+          List.of(
+              new Problem(
+                  Place.file(shown(folder)),
+                  "",
+                  "no such folder",
+                  "the folder of a book, with a file machine.yaml in it",
+                  "Start one with 'fettle new FOLDER'.")));
+    }
+    take(folder, "machine.yaml", texts, problems);
+    if (!texts.containsKey("machine.yaml") && problems.isEmpty()) {
+      problems.add(
+          new Problem(
+              Place.file("machine.yaml"),
+              "",
+              "no such file in " + shown(folder),
+              "the description of the lathe",
+              "Start a book with 'fettle new FOLDER'."));
+    }
+    take(folder, "shop.yaml", texts, problems);
+    Path changes = folder.resolve("changes");
+    if (Files.isDirectory(changes, LinkOption.NOFOLLOW_LINKS)) {
+      for (String name : names(changes, problems)) {
+        take(folder, "changes/" + name, texts, problems);
+      }
+    }
+    return problems.isEmpty() ? Parsed.good(new BookFiles(texts)) : new Parsed<>(null, problems);
+  }
+
+  private static List<String> names(Path changes, List<Problem> problems) {
+    List<String> names = new ArrayList<>();
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(changes, "*.yaml")) {
+      for (Path file : files) {
+        if (names.size() < MOST_FILES) {
+          names.add(shown(file));
+        }
+      }
+    } catch (IOException e) {
+      problems.add(unreadable("changes", e));
+    }
+    names.sort(null);
+    return names;
+  }
+
+  private static void take(
+      Path folder, String name, Map<String, String> texts, List<Problem> problems) {
+    Path file = folder.resolve(name);
+    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      return;
+    }
+    try {
+      if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+        problems.add(
+            new Problem(Place.file(name), "", "a link or a folder", "an ordinary file", ""));
+      } else if (Files.size(file) > LARGEST) {
+        problems.add(
+            new Problem(
+                Place.file(name), "", Files.size(file) + " bytes", "at most " + LARGEST, ""));
+      } else {
+        texts.put(name, utf8(Files.readAllBytes(file)));
+      }
+    } catch (CharacterCodingException e) {
+      problems.add(
+          new Problem(
+              Place.file(name),
+              "",
+              "bytes that are no UTF-8 text",
+              "plain UTF-8 text",
+              "Save the file as UTF-8."));
+    } catch (IOException e) {
+      problems.add(unreadable(name, e));
+    }
+  }
+
+  private static String utf8(byte[] bytes) throws CharacterCodingException {
+    return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+  }
+
+  private static Problem unreadable(String name, IOException e) {
+    return new Problem(
+        Place.file(name),
+        "",
+        "a file that cannot be read (" + e.getClass().getSimpleName() + ")",
+        "a readable file",
+        "Look at its permissions.");
+  }
+
+  private static String shown(Path path) {
+    Path name = path.getFileName();
+    return name == null ? path.toString() : name.toString();
+  }
+}
