@@ -16,7 +16,7 @@ public final class Given {
 
   private static final Pattern NUMBER =
       Pattern.compile(
-          "\\s*([+-]?)\\s*(?:(\\d+)\\s+)?(\\d+(?:\\.\\d+)?|\\.\\d+)(?:[eE]([+-]?\\d{1,3}))?(?:\\s*/\\s*(\\d+(?:\\.\\d+)?))?\\s*(.*?)\\s*");
+          "\\s*([+-]?)\\s*(?:(\\d+)\\s+(?=\\d+\\s*/\\s*\\d))?(\\d+(?:\\.\\d+)?|\\.\\d+)(?:[eE]([+-]?\\d{1,3}))?(?:\\s*/\\s*(\\d+(?:\\.\\d+)?))?\\s*(.*?)\\s*");
   private static final int LONGEST = 100_000;
 
   private final Reckoner reckoner;
@@ -234,10 +234,7 @@ public final class Given {
       number = number.over(below);
     }
     if (m.group(2) != null) {
-      number =
-          number.times(1).equals(number)
-              ? plus(Ratio.of(Long.parseLong(m.group(2))), number)
-              : number;
+      number = plus(decimal(m.group(2)), number);
     }
     if (m.group(1).equals("-")) {
       number = number.negate();

@@ -1,0 +1,55 @@
+package fettle.mechanics.base;
+
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Scanner;
+
+/**
+ * Reads a table that lies beside a class on the class path: comma-separated, names in the first
+ * line, {@code #} starts a remark, no quoting, and a cell may be empty.
+ */
+public final class Rows {
+
+  private Rows() {}
+
+  /** Returns the rows as cells by column name, in file order. */
+  public static List<Map<String, String>> read(Class<?> near, String resource) {
+    InputStream in = near.getResourceAsStream(resource);
+    if (in == null) {
+      throw new IllegalStateException("the table " + resource + " is missing from the program");
+    }
+    List<Map<String, String>> rows = new ArrayList<>();
+    List<String> names = List.of();
+    try (Scanner lines = new Scanner(in, StandardCharsets.UTF_8)) {
+      while (lines.hasNextLine()) {
+        String line = lines.nextLine();
+        if (line.isBlank() || line.startsWith("#")) {
+          continue;
+        }
+        List<String> cells = List.of(line.split(",", -1));
+        if (names.isEmpty()) {
+          names = cells;
+        } else {
+          rows.add(row(resource, names, cells));
+        }
+      }
+    }
+    return List.copyOf(rows);
+  }
+
+  private static Map<String, String> row(String resource, List<String> names, List<String> cells) {
+    if (cells.size() != names.size()) {
+      throw new IllegalStateException(
+          resource + ": a row needs " + names.size() + " cells, found " + cells);
+    }
+    Map<String, String> row = new LinkedHashMap<>();
+    for (int i = 0; i < names.size(); i++) {
+      row.put(names.get(i).trim(), cells.get(i).trim());
+    }
+    return row;
+  }
+}
