@@ -1,5 +1,6 @@
 package fettle.machine.dictionary;
 
+import fettle.mechanics.threads.ThreadDesignation;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -38,6 +39,15 @@ public final class Designations {
     if (spelling != null) {
       return spelling.matcher(text).matches() ? Optional.empty() : Optional.of("");
     }
-    return Optional.empty();
+    return type.equals("thread") ? thread(text) : Optional.empty();
+  }
+
+  private static Optional<String> thread(String text) {
+    try {
+      ThreadDesignation.parse(text);
+      return Optional.empty();
+    } catch (IllegalArgumentException e) {
+      return Optional.of(String.valueOf(e.getMessage()));
+    }
   }
 }

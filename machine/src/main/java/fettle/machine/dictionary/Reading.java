@@ -295,6 +295,23 @@ public final class Reading {
     problems.add(new Problem(at, path, found, expected, remedy));
   }
 
+  /** Suggests the name that was meant, or how to drop a key when a change alters the kind. */
+  private String unknown(String shape, String key) {
+    int slash = shape.indexOf('/');
+    if (slash > 0) {
+      for (String kind : dictionary.kinds(shape.substring(0, slash))) {
+        if (dictionary.shape(shape.substring(0, slash) + "/" + kind).containsKey(key)) {
+          return "It belongs to the kind '"
+              + kind
+              + "'; where a change alters the kind, write '"
+              + key
+              + ": null'.";
+        }
+      }
+    }
+    return Nearest.hint(key, dictionary.shape(shape).keySet());
+  }
+
   private String keysOf(String shape) {
     List<String> keys = List.copyOf(dictionary.shape(shape).keySet());
     String shown = String.join(", ", keys.subList(0, Math.min(keys.size(), 12)));

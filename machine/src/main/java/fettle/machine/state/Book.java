@@ -73,11 +73,21 @@ public record Book(Node machine, Map<String, Change> changes, Optional<Values> s
     Set<Problem> all = new LinkedHashSet<>(State.of(this, "as bought", List.of()).problems());
     if (all.isEmpty()) {
       for (String key : changes.keySet()) {
-        all.addAll(State.of(this, key, withNeeds(key)).problems());
+        State.of(this, key, withNeeds(key)).problems().forEach(p -> all.add(with(key, p)));
       }
       all.addAll(State.of(this, "as it stands", keys(Stage::done)).problems());
     }
     return List.copyOf(all);
+  }
+
+  private static Problem with(String change, Problem p) {
+    String remedy = "This shows with the change '" + change + "' applied.";
+    return new Problem(
+        p.at(),
+        p.key(),
+        p.found(),
+        p.expected(),
+        p.remedy().isEmpty() ? remedy : p.remedy() + " " + remedy);
   }
 
   /** Returns a change and all that it needs, in order. */

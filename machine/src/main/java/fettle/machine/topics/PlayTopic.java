@@ -46,6 +46,9 @@ final class PlayTopic implements Topic {
   private void figures(
       Machine machine, Train train, Working play, List<Figure> figures, List<Finding> findings) {
     figures.add(Figure.of(name(), train.name(), "play at the slide", play, Better.LOWER, SUM));
+    if (!train.use().equals("feed")) {
+      return;
+    }
     ChainFormula chain = ChainFormula.of(train, "");
     List<Term> terms = new ArrayList<>(chain.terms());
     terms.add(0, Term.of(play));
@@ -55,7 +58,7 @@ final class PlayTopic implements Topic {
         .values()
         .block("limits")
         .map(l -> l.need("play"))
-        .filter(limit -> train.use().equals("feed") && play.value() > limit.value())
+        .filter(limit -> play.value() > limit.value())
         .ifPresent(
             limit ->
                 findings.add(
