@@ -36,7 +36,8 @@ public final class Main {
     PrintStream err =
         new PrintStream(
             new java.io.FileOutputStream(java.io.FileDescriptor.err), true, StandardCharsets.UTF_8);
-    boolean colour = System.console() != null && System.getenv("NO_COLOR") == null;
+    boolean colour =
+        "yes".equals(System.getProperty("fettle.terminal")) && System.getenv("NO_COLOR") == null;
     Terminal terminal =
         new Terminal(out, err, columns(), colour ? Terminal.Inks.COLOUR : Terminal.Inks.PLAIN);
     int status = run(args, terminal);

@@ -81,7 +81,7 @@ public final class Reading {
             join(path, key),
             "a key that is not known here",
             keysOf(shape),
-            Nearest.hint(key, rows.keySet()));
+            unknown(shape, key));
         continue;
       }
       Node value = entry.getValue().value();
