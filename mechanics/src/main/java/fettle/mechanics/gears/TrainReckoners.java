@@ -21,7 +21,15 @@ public final class TrainReckoners {
 
   /** Returns the reckoners of this room. */
   public static List<Reckoner> all() {
-    return Stream.of(trains(), DialReckoners.all(), PlayReckoners.all(), ThreadReckoners.all())
+    return Stream.of(
+            trains(),
+            DialReckoners.all(),
+            PlayReckoners.all(),
+            ThreadReckoners.all(),
+            GeometryReckoners.all(),
+            MeasureReckoners.all(),
+            AccuracyReckoners.all(),
+            StrengthReckoners.all())
         .flatMap(List::stream)
         .toList();
   }
