@@ -2,6 +2,7 @@ package fettle.mechanics;
 
 import fettle.mechanics.base.Reckoner;
 import fettle.mechanics.gears.TrainReckoners;
+import fettle.mechanics.screws.ScrewReckoners;
 import fettle.mechanics.threads.ThreadReckoners;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +13,7 @@ import java.util.function.Supplier;
 public final class Reckoners {
 
   private static final List<Supplier<List<Reckoner>>> ROOMS =
-      List.of(TrainReckoners::all, ThreadReckoners::all);
+      List.of(TrainReckoners::all, ThreadReckoners::all, ScrewReckoners::all);
 
   private Reckoners() {}
 
