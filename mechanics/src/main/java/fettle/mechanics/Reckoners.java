@@ -1,8 +1,10 @@
 package fettle.mechanics;
 
 import fettle.mechanics.base.Reckoner;
+import fettle.mechanics.clamps.ClampsReckoners;
 import fettle.mechanics.fits.FitsReckoners;
 import fettle.mechanics.gears.TrainReckoners;
+import fettle.mechanics.joints.JointsReckoners;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +14,7 @@ import java.util.function.Supplier;
 public final class Reckoners {
 
   private static final List<Supplier<List<Reckoner>>> ROOMS =
-      List.of(TrainReckoners::all, FitsReckoners::all);
+      List.of(TrainReckoners::all, FitsReckoners::all, JointsReckoners::all, ClampsReckoners::all);
 
   private Reckoners() {}
 

@@ -3,6 +3,9 @@ package fettle.mechanics.base;
 /** Refuses impossible arguments in one form: name, value, unit, bound. NaN is always refused. */
 public final class Bound {
 
+  private static final double SMALLEST = 1e-15;
+  private static final double GREATEST = 1e15;
+
   private Bound() {}
 
   /**
@@ -14,10 +17,10 @@ public final class Bound {
    * @return the number [any]
    */
   public static double positive(String name, double value, String unit) {
-    if (!(value > 0) || Double.isInfinite(value)) {
+    if (!(value > 0)) {
       throw refused(name, value, unit, "must be above 0");
     }
-    return value;
+    return within(name, value, SMALLEST, GREATEST, unit);
   }
 
   /**
@@ -29,10 +32,10 @@ public final class Bound {
    * @return the number [any]
    */
   public static double notNegative(String name, double value, String unit) {
-    if (!(value >= 0) || Double.isInfinite(value)) {
+    if (!(value >= 0)) {
       throw refused(name, value, unit, "must be 0 or more");
     }
-    return value;
+    return value == 0 ? 0 : within(name, value, SMALLEST, GREATEST, unit);
   }
 
   /**
@@ -75,14 +78,36 @@ public final class Bound {
   }
 
   /**
-   * Passes a coefficient of friction; 0 is allowed, as the frictionless limit.
+   * Passes a coefficient of friction between sliding parts: 0.02 to 0.6, or 0 as the frictionless
+   * limit.
    *
    * @param name what it is
    * @param value the coefficient [-]
    * @return the coefficient [-]
    */
   public static double friction(String name, double value) {
-    return within(name, value, 0, 1, "");
+    if (value != 0 && !(value >= 0.02 && value <= 0.6)) {
+      throw refused(
+          name,
+          value,
+          "",
+          "sliding parts of a machine lie from 0.02 to 0.6 (0 is the frictionless limit)");
+    }
+    return value;
+  }
+
+  /**
+   * Passes a coefficient of friction that must grip: 0.02 to 0.6.
+   *
+   * @param name what it is
+   * @param value the coefficient [-]
+   * @return the coefficient [-]
+   */
+  public static double gripping(String name, double value) {
+    if (value == 0) {
+      throw refused(name, value, "", "without friction nothing holds; give 0.02 to 0.6");
+    }
+    return friction(name, value);
   }
 
   private static IllegalArgumentException refused(

@@ -229,7 +229,7 @@ final class PressReckoners {
               PressFit joint = joint(g);
               Bound.notNegative("torque", g.number("torque"), "N mm");
               Bound.positive("length", g.number("length"), "mm");
-              Bound.within("mu", g.number("mu"), 0.01, 1, "");
+              Bound.gripping("mu", g.number("mu"));
               Bound.within("safety", g.number("safety"), 1, 10, "");
               Working pressure =
                   Working.of(

@@ -1,5 +1,6 @@
 package fettle.mechanics.fits;
 
+import fettle.mechanics.base.Bound;
 import fettle.mechanics.base.Interval;
 import java.util.Arrays;
 import java.util.List;
@@ -36,13 +37,9 @@ public record ToleranceChain(List<Link> links) {
 
     /** Refuses a negative tolerance and numbers that are none. */
     public Link {
-      if (!(half >= 0) || !Double.isFinite(half)) {
-        throw new IllegalArgumentException(
-            name + ": half tolerance " + half + " mm must be 0 or more");
-      }
-      if (!Double.isFinite(factor) || !Double.isFinite(mean)) {
-        throw new IllegalArgumentException(name + ": factor and mean must be finite numbers");
-      }
+      Bound.notNegative(name + ", half tolerance", half, "mm");
+      Bound.within(name + ", factor", factor, -1e9, 1e9, "");
+      Bound.within(name + ", middle", mean, -1e9, 1e9, "mm");
     }
 
     /** Returns how far this link alone can move the gap [mm]. */
