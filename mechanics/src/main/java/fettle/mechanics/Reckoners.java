@@ -1,7 +1,10 @@
 package fettle.mechanics;
 
 import fettle.mechanics.base.Reckoner;
+import fettle.mechanics.clamps.ClampsReckoners;
+import fettle.mechanics.fits.FitsReckoners;
 import fettle.mechanics.gears.TrainReckoners;
+import fettle.mechanics.joints.JointsReckoners;
 import fettle.mechanics.screws.ScrewReckoners;
 import fettle.mechanics.threads.ThreadReckoners;
 import java.util.ArrayList;
@@ -13,7 +16,13 @@ import java.util.function.Supplier;
 public final class Reckoners {
 
   private static final List<Supplier<List<Reckoner>>> ROOMS =
-      List.of(TrainReckoners::all, ThreadReckoners::all, ScrewReckoners::all);
+      List.of(
+          TrainReckoners::all,
+          ThreadReckoners::all,
+          ScrewReckoners::all,
+          FitsReckoners::all,
+          JointsReckoners::all,
+          ClampsReckoners::all);
 
   private Reckoners() {}
 

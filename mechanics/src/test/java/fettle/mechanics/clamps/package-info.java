@@ -1,0 +1,5 @@
+/** Tests of clamps. */
+@NullMarked
+package fettle.mechanics.clamps;
+
+import org.jspecify.annotations.NullMarked;
