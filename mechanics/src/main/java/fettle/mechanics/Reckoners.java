@@ -1,6 +1,7 @@
 package fettle.mechanics;
 
 import fettle.mechanics.base.Reckoner;
+import fettle.mechanics.bearings.BearingReckoners;
 import fettle.mechanics.gears.TrainReckoners;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +11,8 @@ import java.util.function.Supplier;
 /** Every single calculation Fettle can make, by topic. */
 public final class Reckoners {
 
-  private static final List<Supplier<List<Reckoner>>> ROOMS = List.of(TrainReckoners::all);
+  private static final List<Supplier<List<Reckoner>>> ROOMS =
+      List.of(TrainReckoners::all, BearingReckoners::all);
 
   private Reckoners() {}
 
