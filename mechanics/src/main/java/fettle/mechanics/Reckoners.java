@@ -1,6 +1,7 @@
 package fettle.mechanics;
 
 import fettle.mechanics.base.Reckoner;
+import fettle.mechanics.bearings.BearingReckoners;
 import fettle.mechanics.clamps.ClampsReckoners;
 import fettle.mechanics.fits.FitsReckoners;
 import fettle.mechanics.gears.TrainReckoners;
@@ -22,7 +23,8 @@ public final class Reckoners {
           ScrewReckoners::all,
           FitsReckoners::all,
           JointsReckoners::all,
-          ClampsReckoners::all);
+          ClampsReckoners::all,
+          BearingReckoners::all);
 
   private Reckoners() {}
 

@@ -39,7 +39,14 @@ public enum Dimension {
   WEAR("mm2/N"),
   HEAT_TRANSFER("N/(mm s K)"),
   ACCELERATION("mm/s2"),
-  CONDUCTOR("ohm/mm");
+  CONDUCTOR("ohm/mm"),
+  LINE_MASS("t/mm"),
+  VOLUME_RATE("mm3/s"),
+  PRESSURE_VELOCITY("MPa mm/s"),
+  DYNAMIC_VISCOSITY("MPa s"),
+  MOTOR_CONSTANT("V s/rad"),
+  SERIES_CONSTANT("V s/(A rad)"),
+  CONTACT_STIFFNESS("N/mm1.5");
 
   private final String coherent;
 

@@ -128,6 +128,45 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, boolean rec
   public static final Unit USD = unit("USD", Dimension.MONEY, "1");
   public static final Unit M2_PER_N = unit("m2/N", Dimension.WEAR, "1000000");
   public static final Unit W_PER_M2K = unit("W/(m2 K)", Dimension.HEAT_TRANSFER, "0.001");
+  public static final Unit KG_PER_M = unit("kg/m", Dimension.LINE_MASS, "0.000001");
+  public static final Unit MM3_PER_S = unit("mm3/s", Dimension.VOLUME_RATE, "1");
+  public static final Unit CM3_PER_MIN =
+      exact("cm3/min", Dimension.VOLUME_RATE, Ratio.of(1000, 60), false);
+  public static final Unit IN3_PER_MIN =
+      exact(
+          "in3/min",
+          Dimension.VOLUME_RATE,
+          Ratio.INCH.times(Ratio.INCH).times(Ratio.INCH).over(60),
+          false);
+  public static final Unit IN_PER_MIN =
+      exact("in/min", Dimension.SPEED, Ratio.INCH.over(60), false);
+  public static final Unit FT_PER_MIN =
+      exact("ft/min", Dimension.SPEED, Ratio.INCH.times(12).over(60), false);
+  public static final Unit MILLION_REV = unit("million rev", Dimension.NUMBER, "1000000");
+  public static final Unit J_PER_MM3 = unit("J/mm3", Dimension.STRESS, "1000");
+  public static final Unit HP_MIN_PER_IN3 =
+      exact(
+          "hp min/in3",
+          Dimension.STRESS,
+          Ratio.of(new BigDecimal("745699.87158227022"))
+              .times(60)
+              .over(Ratio.INCH.times(Ratio.INCH).times(Ratio.INCH)),
+          false);
+  public static final Unit KIP = unit("kip", Dimension.FORCE, "4448.2216152605");
+  public static final Unit IN4 =
+      exact(
+          "in4",
+          Dimension.SECOND_MOMENT,
+          Ratio.INCH.times(Ratio.INCH).times(Ratio.INCH).times(Ratio.INCH),
+          false);
+  public static final Unit N_PER_M = unit("N/m", Dimension.STIFFNESS, "0.001");
+  public static final Unit PV = unit("MPa m/s", Dimension.PRESSURE_VELOCITY, "1000");
+  public static final Unit MILLIPASCAL_S =
+      unit("mPa s", Dimension.DYNAMIC_VISCOSITY, "0.000000001");
+  public static final Unit PASCAL_S = unit("Pa s", Dimension.DYNAMIC_VISCOSITY, "0.000001");
+  public static final Unit V_S_PER_RAD = unit("V s/rad", Dimension.MOTOR_CONSTANT, "1");
+  public static final Unit V_S_PER_A_RAD = unit("V s/(A rad)", Dimension.SERIES_CONSTANT, "1");
+  public static final Unit N_PER_MM15 = unit("N/mm1.5", Dimension.CONTACT_STIFFNESS, "1");
 
   static {
     alias("um", MICRON);
@@ -164,6 +203,9 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, boolean rec
     alias("hour", H);
     alias("days", DAY);
     alias("lbf·in", LBF_IN);
+    alias("W s/mm3", J_PER_MM3);
+    alias("Mrev", MILLION_REV);
+    alias("kN/mm", N_PER_MICRON);
   }
 
   private static Unit unit(String symbol, Dimension dimension, String decimal) {
