@@ -15,6 +15,8 @@ public final class MetrologyReckoners {
     all.addAll(StatisticsReckoners.all());
     all.addAll(UncertaintyReckoners.all());
     all.addAll(ControlReckoners.all());
+    all.addAll(DialReckoners.all());
+    all.addAll(SpindleReckoners.all());
     return List.copyOf(all);
   }
 }
