@@ -80,7 +80,9 @@ final class DialReckoners {
     Require.columns("readings", rows, 4, "run, dir, turns, mm");
     List<DialReading> readings = new ArrayList<>();
     for (double[] row : rows) {
-      readings.add(new DialReading((int) row[0], (int) row[1], row[2], row[3]));
+      readings.add(
+          new DialReading(
+              Require.whole("run", row[0]), Require.whole("dir", row[1]), row[2], row[3]));
     }
     return readings;
   }
@@ -161,7 +163,8 @@ final class DialReckoners {
       phase[k - 1] = h.phase();
       u[k - 1] = h.uncertainty();
       boolean seen = h.significance() > limit && h.amplitude() >= 2.5 * h.uncertainty();
-      found.add(Numbers.significant(test.periods().get(k - 1), 6) + " turns: " + (seen ? "yes" : "no"));
+      found.add(
+          Numbers.significant(test.periods().get(k - 1), 6) + " turns: " + (seen ? "yes" : "no"));
       if (k <= NAMED) {
         answer =
             answer
@@ -172,7 +175,8 @@ final class DialReckoners {
     }
     answer = answer.with("A", size).with("phase", phase).with("u_A", u).with("found", found);
     if (!test.outliers().isEmpty() || !test.gaps().isEmpty()) {
-      answer = answer.caution("Readings are missing or far off: see gaps and outliers, and repeat.");
+      answer =
+          answer.caution("Readings are missing or far off: see gaps and outliers, and repeat.");
     }
     return test.fit().isWeak() ? answer.caution(StatisticsReckoners.weak(test.fit())) : answer;
   }
@@ -191,7 +195,8 @@ final class DialReckoners {
         .numbers("at", Unit.TURNS, "dial positions to tabulate")
         .result("table", Unit.MICRON, "correction c(D) = nominal less fitted, to be dialled in")
         .result("error", Unit.MICRON, "fitted position less nominal")
-        .result("worth", Unit.ONE, "yes if a table is worth its paper: 4s below half the error range")
+        .result(
+            "worth", Unit.ONE, "yes if a table is worth its paper: 4s below half the error range")
         .source(Sources.DIAL)
         .rule(
             g -> {
@@ -218,7 +223,8 @@ final class DialReckoners {
   }
 
   private static Reckoner positioning() {
-    return Reckoner.of(GROUP, "positioning", "Accuracy and repeatability of positioning (ISO 230-2)")
+    return Reckoner.of(
+            GROUP, "positioning", "Accuracy and repeatability of positioning (ISO 230-2)")
         .input(
             "readings",
             Input.Kind.ROWS,
@@ -262,7 +268,9 @@ final class DialReckoners {
     List<PositioningReading> readings = new ArrayList<>();
     for (double[] row : rows) {
       double d = deviations ? row[3] : row[3] - row[0];
-      readings.add(new PositioningReading(row[0], (int) row[1], (int) row[2], d));
+      readings.add(
+          new PositioningReading(
+              row[0], Require.whole("dir", row[1]), Require.whole("run", row[2]), d));
     }
     PositioningTest test = PositioningTest.of(readings);
     List<String> gaps = PositioningTest.gaps(readings);
@@ -306,11 +314,13 @@ final class DialReckoners {
               .with("R_i", each(test, PositioningTest.Target::repeatability));
     } else {
       answer =
-          answer.caution("One direction only (or gaps): reversal and bidirectional values left out.");
+          answer.caution(
+              "One direction only (or gaps): reversal and bidirectional values left out.");
     }
     if (!gaps.isEmpty() || !outliers.isEmpty()) {
       answer =
-          answer.caution("Readings are missing, doubled or extreme: see gaps and outliers; repeat.");
+          answer.caution(
+              "Readings are missing, doubled or extreme: see gaps and outliers; repeat.");
     }
     int runs = test.targets().get(0).up().size();
     return test.targets().size() < 5 || runs < 5
@@ -339,7 +349,11 @@ final class DialReckoners {
                   .with(
                       "gain",
                       Working.of(
-                          "gain", Unit.PERCENT, "travel/dial - 1", g.term("travel"), g.term("dial")))
+                          "gain",
+                          Unit.PERCENT,
+                          "travel/dial - 1",
+                          g.term("travel"),
+                          g.term("dial")))
                   .with("u_gain", Require.notNegative("u", g.number("u")) / dial);
             });
   }

@@ -17,6 +17,11 @@ public final class MetrologyReckoners {
     all.addAll(ControlReckoners.all());
     all.addAll(DialReckoners.all());
     all.addAll(SpindleReckoners.all());
+    all.addAll(AlignmentReckoners.all());
+    all.addAll(ForceReckoners.all());
+    all.addAll(VerdictReckoners.all());
+    all.addAll(AdjustReckoners.all());
+    all.addAll(PlanReckoners.all());
     return List.copyOf(all);
   }
 }

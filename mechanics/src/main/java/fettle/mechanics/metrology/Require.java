@@ -104,6 +104,18 @@ final class Require {
     }
   }
 
+  /**
+   * Returns a number that stands for a count or a direction.
+   *
+   * @param value the value [-]
+   */
+  static int whole(String name, double value) {
+    if (value != Math.rint(value) || Math.abs(value) > 1e6) {
+      throw wrong(name, value, "a whole number");
+    }
+    return (int) value;
+  }
+
   /** Returns one column. */
   static double[] column(double[][] rows, int index) {
     double[] column = new double[rows.length];

@@ -22,8 +22,8 @@ public final class RunOut {
       RunOutVector vector, double mean, double scatter, double uncertainty, int freedom) {}
 
   /**
-   * Finds the first harmonic by least squares on {@code 1, cos, sin}; for equally spaced angles this
-   * is {@code c = (2/n) sum m e^(-i angle)}.
+   * Finds the first harmonic by least squares on {@code 1, cos, sin}; for equally spaced angles
+   * this is {@code c = (2/n) sum m e^(-i angle)}.
    *
    * @param angles spindle angles, at least 4 [rad]
    * @param readings indicator readings [mm]
@@ -44,7 +44,8 @@ public final class RunOut {
   }
 
   /**
-   * Returns the size of a vector freed of the part that noise adds: {@code sqrt(max(0, c^2 - 2u^2))}.
+   * Returns the size of a vector freed of the part that noise adds: {@code sqrt(max(0, c^2 -
+   * 2u^2))}.
    *
    * @param size observed size [mm]
    * @param u standard uncertainty of each component [mm]
@@ -86,8 +87,7 @@ public final class RunOut {
       throw new IllegalArgumentException(
           "bar angles: all equal, expected the bar re-seated at another angle, best 180 deg");
     }
-    RunOutVector b =
-        back.times(n).minus(product(conjugate(turns), sum)).times(1 / determinant);
+    RunOutVector b = back.times(n).minus(product(conjugate(turns), sum)).times(1 / determinant);
     RunOutVector s = sum.minus(product(turns, b)).times(1.0 / n);
     double scatter = 0;
     for (int i = 0; i < n; i++) {

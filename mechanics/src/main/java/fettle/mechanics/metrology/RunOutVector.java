@@ -1,8 +1,8 @@
 package fettle.mechanics.metrology;
 
 /**
- * Eccentricity of a turning surface as a vector: the reading of a fixed indicator at spindle angle t
- * is {@code e cos(t + angle)}. The total indicator reading of a clean eccentric is 2e.
+ * Eccentricity of a turning surface as a vector: the reading of a fixed indicator at spindle angle
+ * t is {@code e cos(t + angle)}. The total indicator reading of a clean eccentric is 2e.
  *
  * @param x part in phase with the spindle mark [mm]
  * @param y part a quarter turn ahead [mm]

@@ -55,5 +55,7 @@ final class Sources {
   static final Source LEVEL = Source.practice("level read both ways round");
   static final Source RUN_IN = Source.practice("run-in in steps with a temperature log");
 
+  static final Source TRIAL_PLAN = Source.practice("number of targets and runs of shop trials");
+
   private Sources() {}
 }

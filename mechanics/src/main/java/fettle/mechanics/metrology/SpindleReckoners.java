@@ -111,8 +111,7 @@ final class SpindleReckoners {
     }
     double s = Math.sqrt(squares / freedom);
     double u = s * component / Math.sqrt(seats);
-    Answer answer =
-        Answer.start().with("s", s).with("seating", seating).with("mean", means);
+    Answer answer = Answer.start().with("s", s).with("seating", seating).with("mean", means);
     if (z.length < 2) {
       return sizes(answer, spindle.get(0), bar.get(0), u)
           .caution("One plane only: the tilt is not known; read a second plane farther out.")
@@ -223,8 +222,10 @@ final class SpindleReckoners {
   }
 
   private static Reckoner reseatings() {
-    return Reckoner.of(GROUP, "bar-seatings", "Spindle and bar from run-out vectors of several seatings")
-        .numbers("seats", Unit.DEG, "angles at which the bar was seated, e.g. 0,180 or 0,90,180,270")
+    return Reckoner.of(
+            GROUP, "bar-seatings", "Spindle and bar from run-out vectors of several seatings")
+        .numbers(
+            "seats", Unit.DEG, "angles at which the bar was seated, e.g. 0,180 or 0,90,180,270")
         .numbers("e", Unit.MICRON, "eccentricity found at each")
         .numbers("angles", Unit.DEG, "angle of each")
         .result("spindle", Unit.MICRON, "eccentricity of the spindle taper")
@@ -273,7 +274,8 @@ final class SpindleReckoners {
   }
 
   private static Reckoner reversal() {
-    return Reckoner.of(GROUP, "reversal", "Two records split by reversal (spindle and artefact, way and bar)")
+    return Reckoner.of(
+            GROUP, "reversal", "Two records split by reversal (spindle and artefact, way and bar)")
         .numbers("T1", Unit.MICRON, "readings of the first set-up")
         .numbers("T2", Unit.MICRON, "readings of the second, same places of the artefact")
         .choice(
@@ -309,7 +311,8 @@ final class SpindleReckoners {
   }
 
   private static Reckoner errorMotion() {
-    return Reckoner.of(GROUP, "error-motion", "Error motion of a spindle over several turns (ISO 230-7)")
+    return Reckoner.of(
+            GROUP, "error-motion", "Error motion of a spindle over several turns (ISO 230-7)")
         .numbers("angles", Unit.DEG, "spindle angles")
         .rows("readings", Unit.MICRON, "a row for each turn, a reading for each angle")
         .choice("direction", "axial keeps the first harmonic", "radial", "axial")
@@ -390,7 +393,8 @@ final class SpindleReckoners {
   }
 
   private static Reckoner faceReversal() {
-    return Reckoner.of(GROUP, "face-reversal", "Tilt motion from two face records on opposite sides")
+    return Reckoner.of(
+            GROUP, "face-reversal", "Tilt motion from two face records on opposite sides")
         .numbers("T1", Unit.MICRON, "readings on one side")
         .numbers("T2", Unit.MICRON, "readings on the opposite side, artefact turned with it")
         .number("R", Unit.MM, "radius of the readings")
@@ -412,7 +416,8 @@ final class SpindleReckoners {
   }
 
   private static Reckoner preload() {
-    return Reckoner.of(GROUP, "preload-check", "Preload of a bearing pair from the knee of a push test")
+    return Reckoner.of(
+            GROUP, "preload-check", "Preload of a bearing pair from the knee of a push test")
         .choice("contact", "rolling bodies", "ball", "roller")
         .optional("F_knee", Unit.N, "force at which the curve bends, one row unloads")
         .optional("F_max", Unit.N, "largest force tried without a knee")
@@ -432,8 +437,7 @@ final class SpindleReckoners {
                 answer = answer.with("F0", knee / ratio);
               } else if (g.has("F_max")) {
                 answer =
-                    answer.with(
-                        "F0_least", Require.positive("F_max", g.number("F_max")) / ratio);
+                    answer.with("F0_least", Require.positive("F_max", g.number("F_max")) / ratio);
               } else if (!g.has("G")) {
                 throw new IllegalArgumentException(
                     "give F_knee (knee found), F_max (no knee up to it) or G (lost motion)");

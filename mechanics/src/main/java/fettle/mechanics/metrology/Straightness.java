@@ -51,8 +51,7 @@ public record Straightness(List<Double> places, List<Double> heights) {
   /** Takes heights at places. */
   public static Straightness of(double[] places, double[] heights) {
     return new Straightness(
-        Arrays.stream(places).boxed().toList(),
-        Arrays.stream(heights).boxed().toList());
+        Arrays.stream(places).boxed().toList(), Arrays.stream(heights).boxed().toList());
   }
 
   /**
@@ -62,8 +61,7 @@ public record Straightness(List<Double> places, List<Double> heights) {
    */
   public double[] fromEnds() {
     int last = places.size() - 1;
-    double slope =
-        (heights.get(last) - heights.get(0)) / (places.get(last) - places.get(0));
+    double slope = (heights.get(last) - heights.get(0)) / (places.get(last) - places.get(0));
     return from(heights.get(0) - slope * places.get(0), slope);
   }
 
@@ -126,8 +124,8 @@ public record Straightness(List<Double> places, List<Double> heights) {
   }
 
   /**
-   * Returns the standard uncertainty of a height after the end-point line: {@code base u sqrt(k (1 -
-   * k/K))}.
+   * Returns the standard uncertainty of a height after the end-point line: {@code base u sqrt(k (1
+   * - k/K))}.
    *
    * @param k number of the step
    * @param steps number of all steps K
@@ -168,9 +166,7 @@ public record Straightness(List<Double> places, List<Double> heights) {
   /** Returns the lowest and highest deviation from the line through the end points. */
   public Interval band() {
     double[] d = fromEnds();
-    return new Interval(
-        Arrays.stream(d).min().orElseThrow(),
-        Arrays.stream(d).max().orElseThrow());
+    return new Interval(Arrays.stream(d).min().orElseThrow(), Arrays.stream(d).max().orElseThrow());
   }
 
   private double[] from(double origin, double slope) {

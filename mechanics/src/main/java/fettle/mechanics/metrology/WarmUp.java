@@ -12,8 +12,8 @@ import java.util.List;
 public record WarmUp(NonlinearFit fit) {
 
   /**
-   * Fits the law. The rate is first searched over a wide range with the best final rise for each, so
-   * no first guess is needed.
+   * Fits the law. The rate is first searched over a wide range with the best final rise for each,
+   * so no first guess is needed.
    *
    * @param time times from the start [any]
    * @param rise rises over the start [any]
@@ -102,7 +102,9 @@ public record WarmUp(NonlinearFit fit) {
     double highest = Arrays.stream(temperature).max().orElseThrow();
     double[] slopes = new double[time.length - 1];
     for (int i = 0; i < slopes.length; i++) {
-      slopes[i] = (temperature[i + 1] - temperature[i]) / Require.positive("step of time", time[i + 1] - time[i]);
+      slopes[i] =
+          (temperature[i + 1] - temperature[i])
+              / Require.positive("step of time", time[i + 1] - time[i]);
     }
     int growing = 0;
     boolean runaway = false;
