@@ -6,6 +6,7 @@ import fettle.mechanics.clamps.ClampsReckoners;
 import fettle.mechanics.fits.FitsReckoners;
 import fettle.mechanics.gears.TrainReckoners;
 import fettle.mechanics.joints.JointsReckoners;
+import fettle.mechanics.metrology.MetrologyReckoners;
 import fettle.mechanics.screws.ScrewReckoners;
 import fettle.mechanics.threads.ThreadReckoners;
 import java.util.ArrayList;
@@ -24,7 +25,8 @@ public final class Reckoners {
           FitsReckoners::all,
           JointsReckoners::all,
           ClampsReckoners::all,
-          BearingReckoners::all);
+          BearingReckoners::all,
+          MetrologyReckoners::all);
 
   private Reckoners() {}
 

@@ -28,6 +28,7 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, boolean rec
 
   public static final Unit MM = unit("mm", Dimension.LENGTH, "1");
   public static final Unit MICRON = unit("µm", Dimension.LENGTH, "0.001");
+  public static final Unit NANOMETRE = unit("nm", Dimension.LENGTH, "0.000001");
   public static final Unit M = unit("m", Dimension.LENGTH, "1000");
   public static final Unit CM = unit("cm", Dimension.LENGTH, "10");
   public static final Unit KM = unit("km", Dimension.LENGTH, "1000000");
