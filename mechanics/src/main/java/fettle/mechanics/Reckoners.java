@@ -6,8 +6,10 @@ import fettle.mechanics.clamps.ClampsReckoners;
 import fettle.mechanics.fits.FitsReckoners;
 import fettle.mechanics.gears.TrainReckoners;
 import fettle.mechanics.joints.JointsReckoners;
+import fettle.mechanics.loop.LoopReckoners;
 import fettle.mechanics.metrology.MetrologyReckoners;
 import fettle.mechanics.screws.ScrewReckoners;
+import fettle.mechanics.solids.SolidReckoners;
 import fettle.mechanics.threads.ThreadReckoners;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +28,9 @@ public final class Reckoners {
           JointsReckoners::all,
           ClampsReckoners::all,
           BearingReckoners::all,
-          MetrologyReckoners::all);
+          MetrologyReckoners::all,
+          SolidReckoners::all,
+          LoopReckoners::all);
 
   private Reckoners() {}
 
