@@ -87,8 +87,7 @@ public final class BoxElement {
     double lambda = material.lame() * weight;
     for (int m = 0; m < grad.length; m++) {
       for (int n = 0; n < grad.length; n++) {
-        double dot =
-            grad[m][0] * grad[n][0] + grad[m][1] * grad[n][1] + grad[m][2] * grad[n][2];
+        double dot = grad[m][0] * grad[n][0] + grad[m][1] * grad[n][1] + grad[m][2] * grad[n][2];
         for (int i = 0; i < 3; i++) {
           for (int j = 0; j < 3; j++) {
             k[3 * m + i][3 * n + j] +=

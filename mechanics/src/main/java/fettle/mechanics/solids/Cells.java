@@ -200,9 +200,7 @@ final class Cells {
 
   /** Sizes of a cell. */
   double[] sizes(int i, int j, int k) {
-    return new double[] {
-      kinds[0][kind[0][i]], kinds[1][kind[1][j]], kinds[2][kind[2][k]]
-    };
+    return new double[] {kinds[0][kind[0][i]], kinds[1][kind[1][j]], kinds[2][kind[2][k]]};
   }
 
   /** Coordinates of every node, an array for each axis. */

@@ -63,7 +63,15 @@ final class DoubleRowKernel {
   }
 
   private static void sums(
-      double[] s, double[] u, double[] v, double[] w, double[] ss, double[] as, double[] sa, double[] aa, int n) {
+      double[] s,
+      double[] u,
+      double[] v,
+      double[] w,
+      double[] ss,
+      double[] as,
+      double[] sa,
+      double[] aa,
+      int n) {
     for (int i = 0; i < n; i++) {
       double p = s[i] + u[i];
       double m = u[i] - s[i];
@@ -132,7 +140,15 @@ final class DoubleRowKernel {
   }
 
   private static void outward(
-      double[] ss, double[] as, double[] sa, double[] aa, double[] s, double[] u, double[] v, double[] w, int n) {
+      double[] ss,
+      double[] as,
+      double[] sa,
+      double[] aa,
+      double[] s,
+      double[] u,
+      double[] v,
+      double[] w,
+      int n) {
     for (int i = 0; i < n; i++) {
       double p = ss[i] - sa[i];
       double m = as[i] - aa[i];

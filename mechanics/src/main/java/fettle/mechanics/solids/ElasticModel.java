@@ -105,8 +105,7 @@ public final class ElasticModel {
         w *= (n >> a & 1) == 1 ? local[a] : 1 - local[a];
       }
       int node =
-          cells.node[
-              cells.nodeIndex(at[0] + (n & 1), at[1] + (n >> 1 & 1), at[2] + (n >> 2))];
+          cells.node[cells.nodeIndex(at[0] + (n & 1), at[1] + (n >> 1 & 1), at[2] + (n >> 2))];
       for (int c = 0; c < 3; c++) {
         f[c][node] += w * traction[c];
       }
@@ -228,10 +227,7 @@ public final class ElasticModel {
   /** Returns the same body with other nodes held. */
   ElasticModel heldBy(int[][] fixed) {
     return new ElasticModel(
-        grid,
-        cells,
-        new Held(fixed, held.faceNodes, held.faceAreas, held.faceSprings),
-        material);
+        grid, cells, new Held(fixed, held.faceNodes, held.faceAreas, held.faceSprings), material);
   }
 
   DoubleOperator operator() {

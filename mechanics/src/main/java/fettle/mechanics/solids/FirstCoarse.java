@@ -116,7 +116,12 @@ final class FirstCoarse {
       int ci = i - 1 + (c & 1);
       int cj = j - 1 + (c >> 1 & 1);
       int ck = k - 1 + (c >> 2);
-      if (ci >= 0 && cj >= 0 && ck >= 0 && ci < cells.nx && cj < cells.ny && ck < cells.nz
+      if (ci >= 0
+          && cj >= 0
+          && ck >= 0
+          && ci < cells.nx
+          && cj < cells.ny
+          && ck < cells.nz
           && cells.fill[cells.cellIndex(ci, cj, ck)] > 0) {
         around[count++] = coarseAt(ci, cj, ck);
       }
@@ -189,7 +194,12 @@ final class FirstCoarse {
       int ci = i - 1 + (c & 1);
       int cj = j - 1 + (c >> 1 & 1);
       int ck = k - 1 + (c >> 2);
-      if (ci >= 0 && cj >= 0 && ck >= 0 && ci < cells.nx && cj < cells.ny && ck < cells.nz
+      if (ci >= 0
+          && cj >= 0
+          && ck >= 0
+          && ci < cells.nx
+          && cj < cells.ny
+          && ck < cells.nz
           && cells.fill[cells.cellIndex(ci, cj, ck)] > 0) {
         owner = coarseAt(ci, cj, ck);
       }
@@ -346,7 +356,9 @@ final class FirstCoarse {
         int j = 2 * y + (child >> 1 & 1);
         int k = 2 * z + (child >> 2);
         whole =
-            i < cells.nx && j < cells.ny && k < cells.nz
+            i < cells.nx
+                && j < cells.ny
+                && k < cells.nz
                 && cells.fill[cells.cellIndex(i, j, k)] == 1
                 && pattern(i, j, k, mask) == 0;
       }
@@ -387,7 +399,7 @@ final class FirstCoarse {
       Key key = key(x, y, z, child, pattern);
       double[] one = known.get(key);
       if (one == null) {
-        one = galerkin(i, j, k, child, pattern);
+        one = galerkin(i, j, k, pattern);
         keep(key, one);
       }
       for (int e = 0; e < 576; e++) {
@@ -422,7 +434,7 @@ final class FirstCoarse {
       return (long) first * cells.kinds[axis].length + second & 0xFFFFF;
     }
 
-    private double[] galerkin(int i, int j, int k, int child, int pattern) {
+    private double[] galerkin(int i, int j, int k, int pattern) {
       double[] stiffness = BoxElement.stiffness(cells.sizes(i, j, k), material);
       for (int d = 0; d < 24; d++) {
         if ((pattern >> d & 1) == 1) {

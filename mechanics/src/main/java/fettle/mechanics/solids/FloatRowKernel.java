@@ -63,7 +63,15 @@ final class FloatRowKernel {
   }
 
   private static void sums(
-      float[] s, float[] u, float[] v, float[] w, float[] ss, float[] as, float[] sa, float[] aa, int n) {
+      float[] s,
+      float[] u,
+      float[] v,
+      float[] w,
+      float[] ss,
+      float[] as,
+      float[] sa,
+      float[] aa,
+      int n) {
     for (int i = 0; i < n; i++) {
       float p = s[i] + u[i];
       float m = u[i] - s[i];
@@ -132,7 +140,15 @@ final class FloatRowKernel {
   }
 
   private static void outward(
-      float[] ss, float[] as, float[] sa, float[] aa, float[] s, float[] u, float[] v, float[] w, int n) {
+      float[] ss,
+      float[] as,
+      float[] sa,
+      float[] aa,
+      float[] s,
+      float[] u,
+      float[] v,
+      float[] w,
+      int n) {
     for (int i = 0; i < n; i++) {
       float p = ss[i] - sa[i];
       float m = as[i] - aa[i];
