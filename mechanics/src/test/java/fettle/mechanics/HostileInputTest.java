@@ -67,6 +67,7 @@ class HostileInputTest {
     }
     switch (reckoner.topic()) {
       case "fit" -> inputs.put("fit", "H7/g6");
+      case "press-fit" -> inputs.put("interference", "0.02");
       case "gib-drag" -> inputs.put("gib_force", "100");
       default -> {}
     }

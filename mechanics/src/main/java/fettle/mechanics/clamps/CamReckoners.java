@@ -55,7 +55,9 @@ final class CamReckoners {
         .number("psi", Unit.DEG, "angle of the line pin to centre; 90 is dead centre")
         .number("handle_force", Unit.N, "force of the hand", "100")
         .number("handle_length", Unit.MM, "length of the handle", "100")
+        .optional("N", Unit.N, "force on the face, if the hand force for it is wanted")
         .result("N", Unit.N, "force on the face")
+        .result("handle_force", Unit.N, "force of the hand")
         .result("ratio", Unit.ONE, "force on the face over force of the hand")
         .result("lift", Unit.MM, "lift from psi = 0")
         .result("height", Unit.MM, "height of the pin above the face")
@@ -70,15 +72,18 @@ final class CamReckoners {
   private static Answer lever(Given g) {
     CamLever cam = cam(g);
     double psi = psi(g);
-    double hand = Bound.notNegative("handle_force", g.number("handle_force"), "N");
     double length = handle(g);
+    double hand =
+        g.has("N")
+            ? cam.closingMoment(Bound.notNegative("N", g.number("N"), "N"), psi) / length
+            : Bound.notNegative("handle_force", g.number("handle_force"), "N");
     Working force =
         Working.check(
             "N",
             cam.force(hand * length, psi),
             Unit.N,
             ARMS,
-            g.term("handle_force"),
+            Term.exact("handle_force", hand, Unit.N),
             g.term("handle_length"),
             g.term("e"),
             g.term("psi"),
@@ -90,6 +95,7 @@ final class CamReckoners {
     Answer answer =
         Answer.start()
             .with("N", force)
+            .with("handle_force", hand)
             .with("ratio", cam.force(length, psi))
             .with("lift", cam.lift(psi))
             .with("height", cam.radius() + cam.lift(psi))

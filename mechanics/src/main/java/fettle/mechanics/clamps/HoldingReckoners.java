@@ -19,7 +19,14 @@ final class HoldingReckoners {
   private HoldingReckoners() {}
 
   static List<Reckoner> all() {
-    return List.of(clampForce(), holdingCapacity(), drillThrust(), clampPlate(), heightChange());
+    return List.of(
+        clampForce(),
+        holdingCapacity(),
+        clampTipping(),
+        faceClamp(),
+        drillThrust(),
+        clampPlate(),
+        heightChange());
   }
 
   private static Reckoner.Draft guide(Reckoner.Draft draft) {
@@ -123,6 +130,68 @@ final class HoldingReckoners {
                           g.term("weight"),
                           g.term("safety")))
                   .with("slip", guide.held(clamp, 1, mu, angle, lifting(g)))
+                  .caution(SAFETY);
+            });
+  }
+
+  private static Reckoner clampTipping() {
+    return Reckoner.of("clamps", "clamp-tipping", "Clamping force against tipping over an edge")
+        .number("F", Unit.N, "force that tips, such as a parting or cutting force")
+        .number("arm", Unit.MM, "distance of its line from the tipping edge")
+        .number("clamp_arm", Unit.MM, "distance of the clamp from the tipping edge")
+        .number("weight", Unit.N, "weight that resists", "0")
+        .number("weight_arm", Unit.MM, "distance of the weight from the tipping edge", "0")
+        .number("safety", Unit.ONE, "safety against tipping, 1.5 to 2", "1.5")
+        .result("force", Unit.N, "clamping force needed")
+        .source(Sources.TIPPING)
+        .rule(
+            g -> {
+              for (String name : List.of("F", "weight")) {
+                Bound.notNegative(name, g.number(name), "N");
+              }
+              Bound.notNegative("arm", g.number("arm"), "mm");
+              Bound.notNegative("weight_arm", g.number("weight_arm"), "mm");
+              Bound.within("clamp_arm", g.number("clamp_arm"), 1e-3, 1e6, "mm");
+              Bound.within("safety", g.number("safety"), 1, 10, "");
+              return Answer.start()
+                  .with(
+                      "force",
+                      Working.of(
+                          "N",
+                          Unit.N,
+                          "max(0, (safety*F*arm - weight*weight_arm)/clamp_arm)",
+                          g.term("safety"),
+                          g.term("F"),
+                          g.term("arm"),
+                          g.term("weight"),
+                          g.term("weight_arm"),
+                          g.term("clamp_arm")))
+                  .caution(SAFETY);
+            });
+  }
+
+  private static Reckoner faceClamp() {
+    return Reckoner.of(
+            "clamps", "face-clamp", "Torque held by a ring face clamped flat: swivels, dials")
+        .number("N", Unit.N, "clamping force")
+        .number("mu", Unit.ONE, "friction of the faces", "0.15")
+        .number("Do", Unit.MM, "outside diameter of the face")
+        .number("Di", Unit.MM, "inside diameter of the face", "0")
+        .result("torque", Unit.NM, "torque at which it turns, pressure even over the face")
+        .result("torque_worn", Unit.NM, "the same when worn in")
+        .source(Sources.FRICTION)
+        .rule(
+            g -> {
+              Bound.notNegative("N", g.number("N"), "N");
+              Bound.friction("mu", g.number("mu"));
+              double outer = Bound.positive("Do", g.number("Do"), "mm");
+              Bound.within("Di", g.number("Di"), 0, 0.9999 * outer, "mm");
+              Term[] terms = {g.term("mu"), g.term("N"), g.term("Do"), g.term("Di")};
+              return Answer.start()
+                  .with(
+                      "torque",
+                      Working.of("T", Unit.NM, "mu*N*(Do^3 - Di^3)/(3*(Do^2 - Di^2))", terms))
+                  .with("torque_worn", Working.of("T_worn", Unit.NM, "mu*N*(Do + Di)/4", terms))
                   .caution(SAFETY);
             });
   }

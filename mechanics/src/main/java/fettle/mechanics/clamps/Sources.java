@@ -7,6 +7,7 @@ final class Sources {
 
   static final Source FRICTION =
       Source.derived("balance of dry friction on plane and inclined faces");
+  static final Source TIPPING = Source.derived("moments about the tipping edge");
   static final Source CAM =
       Source.derived("moments about the pin of an eccentric on a flat face, both frictions");
   static final Source DRAW = Source.derived("moments about an eccentric shaft in its bores");

@@ -16,7 +16,12 @@ public record Deviations(double lower, double upper) {
     }
   }
 
-  /** From micrometres, as the tables print them. */
+  /**
+   * From micrometres, as the tables print them.
+   *
+   * @param lower lower deviation [µm]
+   * @param upper upper deviation [µm]
+   */
   static Deviations microns(double lower, double upper) {
     return new Deviations(lower / 1000, upper / 1000);
   }
@@ -27,7 +32,7 @@ public record Deviations(double lower, double upper) {
    * @return width of the tolerance [mm]
    */
   public double width() {
-    return upper - lower;
+    return exact(upper - lower);
   }
 
   /**
@@ -36,6 +41,16 @@ public record Deviations(double lower, double upper) {
    * @return deviation to aim at [mm]
    */
   public double middle() {
-    return (lower + upper) / 2;
+    return exact((lower + upper) / 2);
+  }
+
+  /**
+   * Drops the noise of binary fractions from a sum of printed figures: to the nearest 1e-9 mm.
+   *
+   * @param length a length made of decimal figures [mm]
+   * @return the same to the nearest 1e-9 mm [mm]
+   */
+  static double exact(double length) {
+    return Math.rint(length * 1e9) / 1e9;
   }
 }

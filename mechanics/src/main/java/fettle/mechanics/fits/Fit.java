@@ -24,7 +24,7 @@ public record Fit(Deviations hole, Deviations shaft) {
    * @return greatest clearance [mm]
    */
   public double maxClearance() {
-    return hole.upper() - shaft.lower();
+    return Deviations.exact(hole.upper() - shaft.lower());
   }
 
   /**
@@ -33,7 +33,7 @@ public record Fit(Deviations hole, Deviations shaft) {
    * @return least clearance [mm]
    */
   public double minClearance() {
-    return hole.lower() - shaft.upper();
+    return Deviations.exact(hole.lower() - shaft.upper());
   }
 
   /** Returns the kind of fit by the signs of its two limits. */

@@ -1,6 +1,5 @@
 package fettle.mechanics.fits;
 
-import static fettle.mechanics.fits.Grade.IT3;
 import static fettle.mechanics.fits.Grade.IT4;
 import static fettle.mechanics.fits.Grade.IT6;
 import static fettle.mechanics.fits.Grade.IT7;
@@ -107,6 +106,9 @@ final class FundamentalDeviation {
   /**
    * Shift of a hole so that it makes with a shaft one grade finer the same fit in both systems.
    *
+   * @param size nominal size [mm]
+   * @param grade tolerance grade
+   * @param coarsest coarsest grade of the rule
    * @return IT(n) - IT(n-1) up to the coarsest grade of the rule, 0 above it and to 3 mm [µm]
    */
   static double delta(double size, Grade grade, Grade coarsest) {
@@ -116,16 +118,18 @@ final class FundamentalDeviation {
     return grade.microns(size) - grade.finer().microns(size);
   }
 
-  /** Tells whether the standard itself tabulates Delta for a grade. */
-  static boolean deltaIsTabulated(Grade grade) {
-    return inside(grade, IT3, IT8);
-  }
-
   private static boolean inside(Grade grade, Grade finest, Grade coarsest) {
     return grade.compareTo(finest) >= 0 && grade.upTo(coarsest);
   }
 
-  /** Returns the magnitude printed for a letter; refuses where the standard prints nothing. */
+  /**
+   * Returns the magnitude printed for a letter; refuses where the standard prints nothing.
+   *
+   * @param size nominal size [mm]
+   * @param column column of the table
+   * @param shown the class as the user wrote it
+   * @return magnitude [µm]
+   */
   static double table(double size, String column, String shown) {
     if (!TABLE.heads().contains(column)) {
       String grades = column.startsWith("J") ? "J6, J7 and J8" : "j5, j6, j7 and, to 3 mm only, j8";
@@ -144,7 +148,14 @@ final class FundamentalDeviation {
     };
   }
 
-  /** Refuses letters at sizes for which the standard rules them out. */
+  /**
+   * Refuses letters at sizes for which the standard rules them out.
+   *
+   * @param size nominal size [mm]
+   * @param letter letter in lower case
+   * @param grade tolerance grade
+   * @param shown the class as the user wrote it
+   */
   static void refuseTinySizes(double size, String letter, Grade grade, String shown) {
     if (size > 1) {
       return;

@@ -93,7 +93,11 @@ public enum Grade {
     return WIDTHS.at(size, name()).orElseThrow();
   }
 
-  /** Returns the step of sizes that counts as one in the table of grades. */
+  /**
+   * Returns the step of sizes that counts as one in the table of grades.
+   *
+   * @param size nominal size, over 0 to 500 [mm]
+   */
   static Table.Step mainStep(double size) {
     return WIDTHS.step(size);
   }

@@ -56,7 +56,8 @@ final class PressReckoners {
     return rings(
             Reckoner.of("fits", "press-fit", "Pressure, stresses and grip of a press fit")
                 .number("d", Unit.MM, "diameter of the joint"))
-        .number("interference", Unit.MM, "interference on diameter, measured over the roughness")
+        .optional("interference", Unit.MM, "interference on diameter, over the roughness")
+        .optional("pressure", Unit.MPA, "pressure in the joint, if known instead")
         .optional("length", Unit.MM, "length of the joint")
         .number("mu", Unit.ONE, "friction: 0.12 dry steel, 0.08 oiled, 0.1 bronze or iron", "0.12")
         .choice("hub_kind", "how the hub fails", "ductile", "cast-iron")
@@ -77,8 +78,7 @@ final class PressReckoners {
 
   private static Answer press(Given g) {
     PressFit joint = joint(g);
-    double delta = Bound.notNegative("interference", g.number("interference"), "mm");
-    double effective = effective(g, delta);
+    double effective = effectiveOf(g, joint);
     Working pressure =
         Working.check(
             "p",
@@ -112,6 +112,15 @@ final class PressReckoners {
               .with("slip_force", joint.slipForce(p, length, mu));
     }
     return warned(g, joint, p, effective, answer).caution(SAFETY);
+  }
+
+  private static double effectiveOf(Given g, PressFit joint) {
+    if (g.has("interference") == g.has("pressure")) {
+      throw new IllegalArgumentException("give either interference or pressure");
+    }
+    return g.has("pressure")
+        ? joint.interference(Bound.notNegative("pressure", g.number("pressure"), "MPa"))
+        : effective(g, Bound.notNegative("interference", g.number("interference"), "mm"));
   }
 
   private static Answer warned(Given g, PressFit joint, double p, double effective, Answer so) {

@@ -22,8 +22,8 @@ record Table(String name, List<String> heads, List<Step> steps) {
   /**
    * One row.
    *
-   * @param over lower end, outside the step
-   * @param to upper end, inside the step
+   * @param over lower end, outside the step [mm]
+   * @param to upper end, inside the step [mm]
    * @param cells texts of the other columns; empty where the table gives nothing
    */
   record Step(double over, double to, List<String> cells) {}

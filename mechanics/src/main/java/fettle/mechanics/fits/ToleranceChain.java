@@ -42,12 +42,20 @@ public record ToleranceChain(List<Link> links) {
       Bound.within(name + ", middle", mean, -1e9, 1e9, "mm");
     }
 
-    /** Returns how far this link alone can move the gap [mm]. */
+    /**
+     * Returns how far this link alone can move the gap.
+     *
+     * @return reach, plus and minus [mm]
+     */
     double reach() {
       return Math.abs(factor) * half;
     }
 
-    /** Returns the standard deviation of this link's share of the gap [mm]. */
+    /**
+     * Returns the standard deviation of this link's share of the gap.
+     *
+     * @return sigma [mm]
+     */
     double sigma() {
       return switch (spread) {
         case UNIFORM -> reach() / Math.sqrt(3);

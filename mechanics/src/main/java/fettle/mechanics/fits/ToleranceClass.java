@@ -67,7 +67,11 @@ public record ToleranceClass(String letter, Grade grade) {
         : FundamentalDeviation.shaft(size, small, grade);
   }
 
-  /** Returns sentences a user should read with the limits; none in the ordinary case. */
+  /**
+   * Returns sentences a user should read with the limits; none in the ordinary case.
+   *
+   * @param size nominal size [mm]
+   */
   public List<String> cautions(double size) {
     List<String> said = new ArrayList<>();
     String small = letter.toLowerCase(Locale.ROOT);

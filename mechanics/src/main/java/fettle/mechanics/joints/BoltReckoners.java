@@ -167,7 +167,7 @@ final class BoltReckoners {
   }
 
   private static Reckoner boltStiffness() {
-    return Reckoner.of("joints", "bolt-stiffness", "Stiffness of a bolt in the grip")
+    return Reckoner.of("joints", "bolt-grip-stiffness", "Stiffness of a bolt in the grip")
         .number("d", Unit.MM, "nominal diameter")
         .optional("P", Unit.MM, "pitch; coarse if not given")
         .number("E", Unit.MPA, "Young's modulus", "206000")
