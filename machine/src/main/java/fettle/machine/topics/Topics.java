@@ -16,6 +16,8 @@ public final class Topics {
           new PlayTopic(),
           new HandTopic(),
           new SpeedTopic(),
+          new GearTopic(),
+          new ThreadTopic(),
           new ControlTopic());
 
   private Topics() {}

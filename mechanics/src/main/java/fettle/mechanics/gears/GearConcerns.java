@@ -1,12 +1,22 @@
 package fettle.mechanics.gears;
 
 import fettle.mechanics.base.Numbers;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The limits a gear and a pair are held to (common practice where no standard is named). */
-final class GearConcerns {
+public final class GearConcerns {
 
   private GearConcerns() {}
+
+  /** Returns everything doubtful or wrong about a pair and its two gears. */
+  public static List<Concern> of(GearPair pair) {
+    List<Concern> found = new ArrayList<>();
+    gear("the driver", pair.pinion(), pair.pinionTip(), found);
+    gear("the driven gear", pair.wheel(), pair.wheelTip(), found);
+    pair(pair, found);
+    return List.copyOf(found);
+  }
 
   static void gear(String name, Gear gear, double tip, List<Concern> found) {
     double least = gear.shiftWithoutUndercut();
