@@ -29,7 +29,8 @@ public final class TrainReckoners {
             GeometryReckoners.all(),
             MeasureReckoners.all(),
             AccuracyReckoners.all(),
-            StrengthReckoners.all())
+            StrengthReckoners.all(),
+            SearchReckoners.all())
         .flatMap(List::stream)
         .toList();
   }
