@@ -9,6 +9,7 @@ import java.util.Locale;
 final class TextForecast {
 
   private static final int NARROW = 78;
+  private static final int WIDEST_CELL = 44;
   private final Terminal terminal;
   private final boolean workings;
 
@@ -83,7 +84,7 @@ final class TextForecast {
       }
       if (alone) {
         wrapped("    " + pad(l.name(), wide ? widths[0] : 0) + "  ", l.after());
-      } else if (wide) {
+      } else if (wide && fits(l)) {
         row(l, widths);
       } else {
         block(l);
@@ -154,13 +155,18 @@ final class TextForecast {
     int[] widths = new int[4];
     for (ForecastPage.Line l : lines) {
       widths[0] = Math.max(widths[0], l.name().length());
-      if (!alone) {
+      if (!alone && fits(l)) {
         widths[1] = Math.max(widths[1], l.before().length());
         widths[2] = Math.max(widths[2], l.after().length());
         widths[3] = Math.max(widths[3], l.difference().length());
       }
     }
     return widths;
+  }
+
+  /** Tells whether a line's values are short enough for a cell of a table. */
+  private static boolean fits(ForecastPage.Line l) {
+    return l.before().length() <= WIDEST_CELL && l.after().length() <= WIDEST_CELL;
   }
 
   /** Writes a text behind a heading, broken at spaces to the width of the terminal. */

@@ -144,7 +144,7 @@ final class ThreadTopic implements Topic {
         within++;
         exact += cut.get().ppm == 0 ? 1 : 0;
       } else {
-        missing.add(labels.get(i));
+        missing.add(labels.get(i).replaceAll(" .*", ""));
       }
     }
     Working within1 = count("n", within);
