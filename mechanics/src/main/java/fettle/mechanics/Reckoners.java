@@ -2,6 +2,7 @@ package fettle.mechanics;
 
 import fettle.mechanics.base.Reckoner;
 import fettle.mechanics.gears.TrainReckoners;
+import fettle.mechanics.materials.MaterialReckoners;
 import fettle.mechanics.screws.ScrewReckoners;
 import fettle.mechanics.threads.ThreadReckoners;
 import java.util.ArrayList;
@@ -13,7 +14,8 @@ import java.util.function.Supplier;
 public final class Reckoners {
 
   private static final List<Supplier<List<Reckoner>>> ROOMS =
-      List.of(TrainReckoners::all, ThreadReckoners::all, ScrewReckoners::all);
+      List.of(
+          TrainReckoners::all, ThreadReckoners::all, ScrewReckoners::all, MaterialReckoners::all);
 
   private Reckoners() {}
 

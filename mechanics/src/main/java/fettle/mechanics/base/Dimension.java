@@ -39,7 +39,9 @@ public enum Dimension {
   WEAR("mm2/N"),
   HEAT_TRANSFER("N/(mm s K)"),
   ACCELERATION("mm/s2"),
-  CONDUCTOR("ohm/mm");
+  CONDUCTOR("ohm/mm"),
+  CONDUCTIVITY("N/(s K)"),
+  HEAT_CAPACITY("mm2/(s2 K)");
 
   private final String coherent;
 

@@ -125,6 +125,8 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, boolean rec
   public static final Unit MONEY = unit("money", Dimension.MONEY, "1");
   public static final Unit M2_PER_N = unit("m2/N", Dimension.WEAR, "1000000");
   public static final Unit W_PER_M2K = unit("W/(m2 K)", Dimension.HEAT_TRANSFER, "0.001");
+  public static final Unit W_PER_MK = unit("W/(m K)", Dimension.CONDUCTIVITY, "1");
+  public static final Unit J_PER_KGK = unit("J/(kg K)", Dimension.HEAT_CAPACITY, "1000000");
 
   static {
     alias("um", MICRON);
