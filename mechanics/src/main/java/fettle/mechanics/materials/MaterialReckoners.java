@@ -6,6 +6,7 @@ import fettle.mechanics.base.Reckoner;
 import fettle.mechanics.base.Source;
 import fettle.mechanics.base.Unit;
 import fettle.mechanics.base.Working;
+import fettle.mechanics.base.WorkshopRange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +22,7 @@ public final class MaterialReckoners {
 
   /** Returns the reckoners of this room. */
   public static List<Reckoner> all() {
-    return List.of(material(), list(), shearModulus(), growth(), mass());
+    return WorkshopRange.kept(List.of(material(), list(), shearModulus(), growth(), mass()));
   }
 
   private static Reckoner material() {
