@@ -7,6 +7,7 @@ import fettle.mechanics.fits.FitsReckoners;
 import fettle.mechanics.gears.TrainReckoners;
 import fettle.mechanics.joints.JointsReckoners;
 import fettle.mechanics.loop.LoopReckoners;
+import fettle.mechanics.materials.MaterialReckoners;
 import fettle.mechanics.metrology.MetrologyReckoners;
 import fettle.mechanics.screws.ScrewReckoners;
 import fettle.mechanics.solids.SolidReckoners;
@@ -30,7 +31,8 @@ public final class Reckoners {
           BearingReckoners::all,
           MetrologyReckoners::all,
           SolidReckoners::all,
-          LoopReckoners::all);
+          LoopReckoners::all,
+          MaterialReckoners::all);
 
   private Reckoners() {}
 

@@ -21,6 +21,9 @@ final class CheckCommand implements Command {
   @Override
   public ExitStatus run(ParseResult given, Terminal terminal) {
     Book book = Books.open(given.matchedPositionalValue(0, ""));
+    if (!book.problems().isEmpty()) {
+      throw Failure.input(book.problems());
+    }
     if (Options.on(given, "--json")) {
       terminal
           .out()

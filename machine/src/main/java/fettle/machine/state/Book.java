@@ -28,7 +28,10 @@ import java.util.Set;
  */
 public record Book(Node machine, Map<String, Change> changes, Optional<Values> shop) {
 
-  /** Makes a book of its texts, or says everything that is wrong with them. */
+  /**
+   * Makes a book of its texts, or says everything that is wrong with the texts by themselves; what
+   * the states they give lack is said by {@link #problems()}.
+   */
   public static Parsed<Book> read(BookFiles files) {
     List<Problem> problems = new ArrayList<>();
     Map<String, Change> changes = new LinkedHashMap<>();
@@ -59,8 +62,7 @@ public record Book(Node machine, Map<String, Change> changes, Optional<Values> s
     }
     Book book =
         new Book(machine, Collections.unmodifiableMap(ordered(changes)), Optional.ofNullable(shop));
-    List<Problem> all = book.problems();
-    return all.isEmpty() ? Parsed.good(book) : Parsed.bad(all);
+    return Parsed.good(book);
   }
 
   /** Returns the changes that are at least at these stages, in order. */
@@ -68,8 +70,11 @@ public record Book(Node machine, Map<String, Change> changes, Optional<Values> s
     return changes.values().stream().filter(c -> stage.test(c.stage())).map(Change::key).toList();
   }
 
-  /** The lathe as bought must be sound, and with each change (and what it needs) too. */
-  private List<Problem> problems() {
+  /**
+   * Returns what is wrong with the lathe as bought, with each change and what it needs, and as it
+   * stands.
+   */
+  public List<Problem> problems() {
     Set<Problem> all = new LinkedHashSet<>(State.of(this, "as bought", List.of()).problems());
     if (all.isEmpty()) {
       for (String key : changes.keySet()) {

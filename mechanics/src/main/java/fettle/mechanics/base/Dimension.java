@@ -46,7 +46,9 @@ public enum Dimension {
   DYNAMIC_VISCOSITY("MPa s"),
   MOTOR_CONSTANT("V s/rad"),
   SERIES_CONSTANT("V s/(A rad)"),
-  CONTACT_STIFFNESS("N/mm1.5");
+  CONTACT_STIFFNESS("N/mm1.5"),
+  CONDUCTIVITY("N/(s K)"),
+  HEAT_CAPACITY("mm2/(s2 K)");
 
   private final String coherent;
 

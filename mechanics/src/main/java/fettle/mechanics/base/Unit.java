@@ -168,6 +168,8 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, boolean rec
   public static final Unit V_S_PER_RAD = unit("V s/rad", Dimension.MOTOR_CONSTANT, "1");
   public static final Unit V_S_PER_A_RAD = unit("V s/(A rad)", Dimension.SERIES_CONSTANT, "1");
   public static final Unit N_PER_MM15 = unit("N/mm1.5", Dimension.CONTACT_STIFFNESS, "1");
+  public static final Unit W_PER_MK = unit("W/(m K)", Dimension.CONDUCTIVITY, "1");
+  public static final Unit J_PER_KGK = unit("J/(kg K)", Dimension.HEAT_CAPACITY, "1000000");
 
   static {
     alias("um", MICRON);

@@ -16,6 +16,9 @@ public enum Pair {
   private static final List<Map<String, String>> FRICTION = Rows.read(Pair.class, "friction.csv");
   private static final List<Map<String, String>> NUTS = Rows.read(Pair.class, "nuts.csv");
 
+  private static final double HAND_FEED = 5;
+  private static final double SLOW = 50;
+
   private final String words;
 
   Pair(String words) {
@@ -63,9 +66,13 @@ public enum Pair {
    * @param speed sliding speed of the flanks [mm/s]
    */
   public Interval pressure(double speed) {
-    boolean slow = speed <= 50;
     Map<String, String> row = row(NUTS);
-    return slow ? interval(row, "slowLow", "slowHigh") : interval(row, "fastLow", "fastHigh");
+    if (speed <= HAND_FEED) {
+      return interval(row, "handLow", "handHigh");
+    }
+    return speed <= SLOW
+        ? interval(row, "slowLow", "slowHigh")
+        : interval(row, "fastLow", "fastHigh");
   }
 
   /**

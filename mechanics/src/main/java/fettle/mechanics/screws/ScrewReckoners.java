@@ -7,6 +7,7 @@ import fettle.mechanics.base.Reckoner;
 import fettle.mechanics.base.Term;
 import fettle.mechanics.base.Unit;
 import fettle.mechanics.base.Working;
+import fettle.mechanics.base.WorkshopRange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,7 @@ public final class ScrewReckoners {
 
   static final String GROUP = "screws";
   static final double SAFE_LOCKING = 1.3;
+  private static final double DOUBT_OF_FRICTION = 0.3;
   private static final double STEEP = Math.toRadians(5);
 
   private ScrewReckoners() {}
@@ -38,7 +40,7 @@ public final class ScrewReckoners {
     all.addAll(ScrewStrengthReckoners.all());
     all.addAll(ScrewAccuracyReckoners.all());
     all.add(ScrewChange.reckoner());
-    return List.copyOf(all);
+    return WorkshopRange.kept(all);
   }
 
   private static Reckoner torque() {
@@ -200,7 +202,7 @@ public final class ScrewReckoners {
         given.d2Term(),
         Term.exact("alpha_n", s.normalHalfAngle(), Unit.RAD),
         Term.exact("lambda", s.leadAngle(), Unit.RAD),
-        Term.exact("mu", mu));
+        new Term("mu", mu, Unit.ONE, DOUBT_OF_FRICTION * mu));
   }
 
   private static Answer cautions(Answer answer, PowerScrew s, double mu, double unit) {

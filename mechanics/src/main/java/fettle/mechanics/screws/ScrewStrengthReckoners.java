@@ -59,7 +59,7 @@ final class ScrewStrengthReckoners {
     Answer answer =
         Answer.start().with("sigma", sigma).with("tau", tau).with("sigma_v", equivalent);
     if (!(equivalent.value() > 0)) {
-      return answer.with("safety", Double.POSITIVE_INFINITY);
+      return answer;
     }
     double safety = yield / equivalent.value();
     answer = answer.with("safety", safety);

@@ -21,7 +21,14 @@ final class ThreadCuttingReckoners {
 
   static List<Reckoner> all() {
     return List.of(
-        bestWire(), overWires(), wiresPitchDiameter(), grooveArea(), passes(), toolTip(), stop());
+        bestWire(),
+        overWires(),
+        wiresPitchDiameter(),
+        grooveArea(),
+        passes(),
+        toolTip(),
+        stop(),
+        undercut());
   }
 
   private static Reckoner.Draft wires(Reckoner.Draft draft) {
@@ -351,7 +358,10 @@ final class ThreadCuttingReckoners {
         .result("nose", Unit.MM, "width of the nose for full depth")
         .result("widening", Unit.MM, "part of it that the deviation asks for")
         .result("relief_leading", Unit.DEG, "least side relief of the leading flank")
-        .result("relief_trailing", Unit.DEG, "least side relief of the trailing flank")
+        .result(
+            "relief_trailing",
+            Unit.DEG,
+            "least side relief of the trailing flank; negative where it may lean under")
         .result("leading_side", Unit.ONE, "which side of the tool leads")
         .source(ThreadForm.TRAPEZOIDAL.source())
         .rule(
@@ -363,7 +373,7 @@ final class ThreadCuttingReckoners {
                   .with("nose", t.profile().rootFlat() + wider)
                   .with("widening", wider)
                   .with("relief_leading", t.leadAngle() + three)
-                  .with("relief_trailing", Math.max(0, three - t.leadAngle()))
+                  .with("relief_trailing", three - t.leadAngle())
                   .with(
                       "leading_side",
                       t.hand() == Hand.RIGHT
@@ -410,5 +420,32 @@ final class ThreadCuttingReckoners {
             "the tool runs past the undercut into the shoulder: slow the spindle, turn it by hand,"
                 + " or cut away from the shoulder")
         : answer;
+  }
+
+  private static Reckoner undercut() {
+    return GivenThread.asked(
+            Reckoner.of(GROUP, "trapezoidal-undercut", "Undercut of a trapezoidal or Acme screw"))
+        .choice("lathe", "how the tool leaves the work", "withdrawal", "reversing")
+        .result("dg", Unit.MM, "greatest diameter of the groove")
+        .result("width", Unit.MM, "least width of the groove")
+        .result("r", Unit.MM, "least corner radius")
+        .result("area", Unit.MM2, "area that is left, the weakest section of the screw")
+        .source(Source.practice("groove clear of the core, 1.5 to 2 pitches wide"))
+        .rule(
+            g -> {
+              ThreadDesignation t = GivenThread.of(g);
+              String screwClass = ThreadLimits.screwClass(t.form(), t.fit());
+              String taken =
+                  screwClass.isEmpty() ? ThreadLimits.screwClass(t.form(), "") : screwClass;
+              double core = ThreadLimits.screw(t, taken, ThreadLimits.Widening.NONE).d3().low();
+              double p = t.profile().p();
+              double groove = ThreadEnd.trapezoidalGroove(p, core);
+              return Answer.start()
+                  .with("dg", groove)
+                  .with("width", (g.choice("lathe").equals("withdrawal") ? 1.5 : 2) * p)
+                  .with("r", 0.5)
+                  .with("area", Math.PI / 4 * groove * groove)
+                  .caution("use the groove, not the core, for stress, buckling and twist");
+            });
   }
 }

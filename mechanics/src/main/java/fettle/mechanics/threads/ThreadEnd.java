@@ -7,7 +7,7 @@ import java.util.function.Supplier;
  * Ends of a metric thread by its pitch: run-out, distance from a shoulder, undercut.
  *
  * @param runout longest incomplete thread x [mm]
- * @param shoulder longest distance from the shoulder to the first full thread a [mm]
+ * @param shoulder longest distance from the shoulder to the first full thread a; 0 for a nut [mm]
  * @param grooveWidth greatest width of the undercut g2 [mm]
  * @param grooveStraight least straight width g1; 0 where none is listed [mm]
  * @param diameterChange how much the groove is smaller (screw) or greater (nut) than d [mm]
@@ -68,8 +68,7 @@ public record ThreadEnd(
   public static ThreadEnd internal(double p, Series series) {
     check(p);
     double width = series == Series.SHORT ? 2 * p : 4 * p;
-    double shoulder = series == Series.LONG ? 8 * p : series == Series.SHORT ? 5 * p : 6 * p;
-    return new ThreadEnd(width, shoulder, width, 0, p < 1 ? 0.3 : 0.5, 0.5 * p);
+    return new ThreadEnd(width, 0, width, 0, p < 1 ? 0.3 : 0.5, 0.5 * p);
   }
 
   /**
@@ -77,11 +76,10 @@ public record ThreadEnd(
    *
    * @param p pitch [mm]
    * @param coreMin least core diameter [mm]
-   * @param width groove width in pitches: 1.5 with quick withdrawal, 2 with a reversing lathe [-]
    * @return groove diameter, the greatest useful one [mm]
    */
-  public static double trapezoidalGroove(double p, double coreMin, double width) {
-    if (!(coreMin > 0.3) || !(p > 0) || !(width > 0)) {
+  public static double trapezoidalGroove(double p, double coreMin) {
+    if (!(coreMin > 0.3) || !(p > 0)) {
       throw new IllegalArgumentException(
           "d3 min = " + coreMin + " mm: expected a core that bears a groove");
     }

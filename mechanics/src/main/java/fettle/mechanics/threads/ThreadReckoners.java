@@ -8,6 +8,7 @@ import fettle.mechanics.base.Reckoner;
 import fettle.mechanics.base.Term;
 import fettle.mechanics.base.Unit;
 import fettle.mechanics.base.Working;
+import fettle.mechanics.base.WorkshopRange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -33,7 +34,7 @@ public final class ThreadReckoners {
                 threadEnd(),
                 multiStart()));
     all.addAll(ThreadCuttingReckoners.all());
-    return List.copyOf(all);
+    return WorkshopRange.kept(all);
   }
 
   private static Reckoner thread() {
@@ -428,12 +429,11 @@ public final class ThreadReckoners {
     Answer answer =
         Answer.start()
             .with("x", end.runout())
-            .with("a", end.shoulder())
             .with("g2", end.grooveWidth())
             .with("r", end.radius())
             .with(screw ? "reduction" : "enlargement", end.diameterChange());
     if (screw) {
-      answer = answer.with("g1", end.grooveStraight());
+      answer = answer.with("g1", end.grooveStraight()).with("a", end.shoulder());
     }
     if (g.has("d")) {
       double d = g.number("d");
