@@ -30,7 +30,8 @@ public final class TrainReckoners {
             MeasureReckoners.all(),
             AccuracyReckoners.all(),
             StrengthReckoners.all(),
-            SearchReckoners.all())
+            SearchReckoners.all(),
+            BoxReckoners.all())
         .flatMap(List::stream)
         .toList();
   }

@@ -1,0 +1,442 @@
+package fettle.mechanics.gears;
+
+import fettle.mechanics.base.Ratio;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+
+/**
+ * The cone-and-tumbler box with a multiplier stage that gives a list of leads, and if wanted a list
+ * of threads per inch from the same wheels, exactly and with the fewest wheels: n on the cone and
+ * two for each of the r ratios of the multiplier.
+ *
+ * <p>With the cone driving, a lead is cone times multiplier; with the roles reversed, threads per
+ * inch are cone over multiplier times a constant that the change gears bring (a 127 link).
+ *
+ * <p>Why the search is finite and the answer proven, for one list: only ratios of multipliers
+ * count. If the multipliers fell into groups that share no wheel, one group could be rescaled
+ * together with its wheels without more wheels; so some best box has multipliers that are linked to
+ * each other by quotients of targets. All such sets are tried, for each an exact set cover. A wheel
+ * meets at most r targets, so n is at least the number of targets over r; that bounds every r not
+ * tried.
+ *
+ * <p>For two lists: n is at least what either list needs alone. To do with fewer than found, if
+ * (found - 1)(r - 1) is less than the targets of a list, some wheel must meet r targets of that
+ * list, so all multipliers are pairwise quotients of it; all those sets, with every constant that
+ * lets a wheel serve both lists, are tried. Where that does not hold, the bound of the single lists
+ * stands and the gap is told.
+ */
+public final class GearboxSearch {
+
+  /**
+   * What is asked.
+   *
+   * @param leads leads, or any numbers that are to be proportional to cone times multiplier
+   * @param perInch threads per inch, proportional to cone over multiplier; may be empty
+   * @param mostMultipliers most ratios the multiplier stage may have
+   * @param mostSets most sets of multipliers to try in all, a bound of the work
+   */
+  public record Query(List<Ratio> leads, List<Ratio> perInch, int mostMultipliers, long mostSets) {
+    /** Refuses too many targets, and bounds that are no bounds. */
+    public Query {
+      leads = List.copyOf(new LinkedHashSet<>(leads));
+      perInch = List.copyOf(new LinkedHashSet<>(perInch));
+      if (leads.isEmpty() || leads.size() + perInch.size() > 62) {
+        throw new IllegalArgumentException(
+            "targets [-] must be 1 to 62 in number, found " + (leads.size() + perInch.size()));
+      }
+      if (mostMultipliers < 1 || mostMultipliers > 8) {
+        throw new IllegalArgumentException(
+            "multipliers [-] must be 1 to 8, found " + mostMultipliers);
+      }
+      if (mostSets < 1) {
+        throw new IllegalArgumentException("sets [-] must be 1 or more, found " + mostSets);
+      }
+    }
+  }
+
+  /**
+   * A box.
+   *
+   * @param cone sizes of the cone wheels, in proportion
+   * @param multipliers ratios of the multiplier stage, the smallest 1
+   * @param constant threads per inch are this times cone over multiplier; 1 if there are none
+   */
+  public record Design(List<Ratio> cone, List<Ratio> multipliers, Ratio constant) {
+    /** Returns the wheels: n on the cone and two for each multiplier. */
+    public int wheels() {
+      return cone.size() + 2 * multipliers.size();
+    }
+  }
+
+  /**
+   * What is known about boxes with so many multipliers.
+   *
+   * @param multipliers number of multipliers r
+   * @param found fewest cone wheels found; 0 if none was looked for
+   * @param least fewest cone wheels possible, proven
+   * @param sets sets of multipliers tried
+   * @param reason how the bound is known
+   */
+  public record Level(int multipliers, int found, int least, long sets, String reason) {}
+
+  /** How far the search has come. */
+  public record Progress(int multipliers, long sets, int bestWheels) {}
+
+  /** The answer. */
+  public sealed interface Outcome {
+    /** Returns the best box found. */
+    Design design();
+
+    /** Returns what is known, level by level: the certificate. */
+    List<Level> levels();
+
+    /** Returns the fewest wheels any box of this kind needs, as far as is proven. */
+    int lowerBound();
+
+    /**
+     * No box of this kind has fewer wheels.
+     *
+     * @param design the box
+     * @param levels what is known, level by level
+     */
+    record Proven(Design design, List<Level> levels) implements Outcome {
+      @Override
+      public int lowerBound() {
+        return design.wheels();
+      }
+    }
+
+    /**
+     * The best box found, and how many wheels a better one might save at most.
+     *
+     * @param design the box
+     * @param levels what is known, level by level
+     * @param lowerBound fewest wheels possible as far as is proven
+     * @param stopped why there is no proof
+     */
+    record BestFound(Design design, List<Level> levels, int lowerBound, String stopped)
+        implements Outcome {}
+  }
+
+  private final List<Fraction> first;
+  private final List<Fraction> second;
+  private final long mostSets;
+  private final BooleanSupplier cancelled;
+  private final Consumer<Progress> watcher;
+  private long sets;
+  private boolean cut;
+
+  /** Fewest cone wheels the larger list needs alone with one multiplier less, proven. */
+  private int leastLarger = Integer.MAX_VALUE;
+
+  private Design best;
+
+  private GearboxSearch(Query query, BooleanSupplier cancelled, Consumer<Progress> watcher) {
+    this.first = Fraction.all(query.leads);
+    this.second = Fraction.all(query.perInch);
+    this.mostSets = query.mostSets;
+    this.cancelled = cancelled;
+    this.watcher = watcher;
+    this.best = new Design(List.of(), List.of(Ratio.ONE), Ratio.ONE);
+  }
+
+  /** Finds the box with the fewest wheels. */
+  public static Outcome search(Query query) {
+    return search(query, () -> false, p -> {});
+  }
+
+  /**
+   * Finds the box with the fewest wheels.
+   *
+   * @param query what is asked
+   * @param cancelled asked often; the best found so far is returned when it says yes
+   * @param watcher told how far the search has come
+   */
+  public static Outcome search(Query query, BooleanSupplier cancelled, Consumer<Progress> watcher) {
+    return new GearboxSearch(query, cancelled, watcher).outcome(query.mostMultipliers);
+  }
+
+  private Outcome outcome(int mostMultipliers) {
+    List<Level> levels = new ArrayList<>();
+    best = plainBox();
+    int targets = Math.max(first.size(), second.size());
+    int open = Integer.MAX_VALUE;
+    for (int r = 1; r <= targets; r++) {
+      int counting = (targets + r - 1) / r;
+      if (counting + 2 * r >= best.wheels()) {
+        levels.add(
+            new Level(r, 0, counting, 0, "a wheel meets at most " + r + " targets of a list"));
+        continue;
+      }
+      if (r > mostMultipliers || cut) {
+        levels.add(
+            new Level(
+                r,
+                0,
+                counting,
+                0,
+                "not searched; a wheel meets at most " + r + " targets of a list"));
+      } else {
+        levels.add(level(r, best.wheels() - 2 * r));
+      }
+    }
+    for (Level level : levels) {
+      int bound = level.least + 2 * level.multipliers;
+      open = Math.min(open, bound);
+    }
+    return open >= best.wheels()
+        ? new Outcome.Proven(best, List.copyOf(levels))
+        : new Outcome.BestFound(
+            best,
+            List.copyOf(levels),
+            open,
+            cut
+                ? "the search was ended before all sets were tried"
+                : "the bound of the lists taken singly is not reached");
+  }
+
+  /** One wheel for each target, one multiplier; a common constant of both lists is tried later. */
+  private Design plainBox() {
+    Set<Fraction> cone = new TreeSet<>(first);
+    cone.addAll(second);
+    return new Design(cone.stream().map(Fraction::ratio).toList(), List.of(Ratio.ONE), Ratio.ONE);
+  }
+
+  /** Searches all boxes of r multipliers with fewer than {@code below} cone wheels. */
+  private Level level(int r, int below) {
+    long before = sets;
+    if (second.isEmpty()) {
+      Single single = single(first, r, below);
+      if (!single.cone.isEmpty()) {
+        best =
+            new Design(ratios(new TreeSet<>(single.cone)), ratios(single.multipliers), Ratio.ONE);
+      }
+      int least = cut ? (first.size() + r - 1) / r : Math.max(single.least, 1);
+      return new Level(
+          r, single.cone.size(), least, sets - before, "all linked sets of multipliers tried");
+    }
+    return joint(r, below, before);
+  }
+
+  private record Single(List<Fraction> cone, List<Fraction> multipliers, int least) {}
+
+  /**
+   * Least cone of one list with r multipliers; {@code least} is {@code below} if none is smaller.
+   */
+  private Single single(List<Fraction> targets, int r, int below) {
+    List<Fraction> cone = List.of();
+    List<Fraction> multipliers = List.of();
+    int limit = below;
+    int counting = (targets.size() + r - 1) / r;
+    for (List<Fraction> m : linkedSets(quotients(targets), r)) {
+      if (stop(r)) {
+        break;
+      }
+      List<Fraction> found = cover(targets, m, limit);
+      if (!found.isEmpty()) {
+        cone = found;
+        multipliers = m;
+        limit = found.size();
+        if (limit == counting) {
+          break;
+        }
+      }
+    }
+    return new Single(cone, multipliers, limit);
+  }
+
+  private static List<Fraction> cover(List<Fraction> targets, List<Fraction> m, int below) {
+    LeastCover cover = new LeastCover(targets.size());
+    for (int t = 0; t < targets.size(); t++) {
+      for (Fraction multiplier : m) {
+        cover.add(targets.get(t).over(multiplier), t);
+      }
+    }
+    return cover.fewerThan(below);
+  }
+
+  /**
+   * Two lists. Only sets linked by quotients of the larger list are tried. That is all of them if fewer
+   * than {@code limit} wheels rule out every other kind: a multiplier linked to no other could be left
+   * out by that list without more wheels, and groups of two or more hold at most r - 2.
+   */
+  private Level joint(int r, int below, long before) {
+    boolean firstLarger = first.size() >= second.size();
+    List<Fraction> larger = firstLarger ? first : second;
+    int limit = below;
+    int found = 0;
+    int alone = below;
+    for (List<Fraction> set : linkedSets(quotients(larger), r)) {
+      if (stop(r)) {
+        break;
+      }
+      List<Fraction> m = firstLarger ? set : inverse(set);
+      List<Fraction> one = cover(larger, set, limit);
+      if (one.isEmpty()) {
+        continue;
+      }
+      alone = Math.min(alone, one.size());
+      List<Fraction> others = firstLarger ? second : first;
+      if (cover(others, firstLarger ? inverse(m) : m, limit).isEmpty()) {
+        continue;
+      }
+      for (Fraction constant : constants(m)) {
+        List<Fraction> cone = jointCover(m, constant, limit);
+        if (!cone.isEmpty()) {
+          limit = cone.size();
+          found = limit;
+          best = new Design(ratios(new TreeSet<>(cone)), ratios(m), constant.ratio());
+        }
+      }
+    }
+    if (cut) {
+      int counting = (larger.size() + r - 1) / r;
+      return new Level(r, found, counting, sets - before, "ended before all sets were tried");
+    }
+    int bound = alone;
+    int complete = r == 1 ? limit : leastLarger;
+    if (r > 3) {
+      complete = Math.min(complete, (larger.size() + r - 3) / (r - 2));
+    }
+    bound = Math.max(bound, Math.min(limit, complete));
+    leastLarger = Math.min(leastLarger, alone);
+    return new Level(
+        r,
+        found,
+        bound,
+        sets - before,
+        bound == limit
+            ? "all linked sets with all shared constants tried"
+            : "the larger list alone needs that many, or unlinked multipliers would");
+  }
+
+  private static List<Fraction> inverse(List<Fraction> m) {
+    return m.stream().map(Fraction::inverse).toList();
+  }
+
+  private List<Fraction> jointCover(List<Fraction> m, Fraction constant, int below) {
+    LeastCover cover = new LeastCover(first.size() + second.size());
+    for (Fraction multiplier : m) {
+      for (int t = 0; t < first.size(); t++) {
+        cover.add(first.get(t).over(multiplier), t);
+      }
+      for (int u = 0; u < second.size(); u++) {
+        cover.add(second.get(u).times(multiplier).over(constant), first.size() + u);
+      }
+    }
+    return cover.fewerThan(below);
+  }
+
+  /** Every constant that lets some wheel serve both lists. */
+  private Set<Fraction> constants(List<Fraction> m) {
+    Set<Fraction> products = new LinkedHashSet<>();
+    for (Fraction a : m) {
+      for (Fraction b : m) {
+        products.add(a.times(b));
+      }
+    }
+    Set<Fraction> constants = new LinkedHashSet<>();
+    for (Fraction t : first) {
+      for (Fraction u : second) {
+        Fraction q = u.over(t);
+        products.forEach(p -> constants.add(q.times(p)));
+      }
+    }
+    return constants;
+  }
+
+  /** All quotients of two targets other than 1, ascending. */
+  private static List<Fraction> quotients(List<Fraction> targets) {
+    Set<Fraction> quotients = new TreeSet<>();
+    for (Fraction a : targets) {
+      for (Fraction b : targets) {
+        if (!a.equals(b)) {
+          quotients.add(a.over(b));
+        }
+      }
+    }
+    return List.copyOf(quotients);
+  }
+
+  /** All sets of r ratios, the smallest 1, that are linked by quotients. */
+  private List<List<Fraction>> linkedSets(List<Fraction> quotients, int r) {
+    Set<List<Fraction>> sets = new LinkedHashSet<>();
+    sets.add(List.of(Fraction.ONE));
+    for (int size = 1; size < r; size++) {
+      Set<List<Fraction>> larger = new LinkedHashSet<>();
+      for (List<Fraction> set : sets) {
+        for (Fraction m : set) {
+          for (Fraction q : quotients) {
+            Fraction next = m.times(q);
+            if (!set.contains(next)) {
+              larger.add(normal(set, next));
+            }
+          }
+        }
+        if (cancelled.getAsBoolean() || larger.size() > mostSets) {
+          cut = true;
+          return new ArrayList<>(larger);
+        }
+      }
+      sets = larger;
+    }
+    return new ArrayList<>(sets);
+  }
+
+  private static List<Fraction> normal(List<Fraction> set, Fraction next) {
+    List<Fraction> all = new ArrayList<>(set);
+    all.add(next);
+    Fraction smallest = Collections.min(all);
+    all.replaceAll(f -> f.over(smallest));
+    Collections.sort(all);
+    return List.copyOf(all);
+  }
+
+  private boolean stop(int r) {
+    sets++;
+    if (sets > mostSets || cancelled.getAsBoolean()) {
+      cut = true;
+    }
+    if (sets % 256 == 0) {
+      watcher.accept(new Progress(r, sets, best.wheels()));
+    }
+    return cut;
+  }
+
+  private static List<Ratio> ratios(Iterable<Fraction> fractions) {
+    List<Ratio> ratios = new ArrayList<>();
+    fractions.forEach(f -> ratios.add(f.ratio()));
+    return List.copyOf(ratios);
+  }
+
+  /**
+   * Returns the least cone for exactly so many multipliers, one list.
+   *
+   * @param targets the targets
+   * @param multipliers number of multipliers
+   */
+  public static Level leastCone(List<Ratio> targets, int multipliers) {
+    Query query = new Query(targets, List.of(), multipliers, 5_000_000);
+    GearboxSearch search = new GearboxSearch(query, () -> false, p -> {});
+    return search.level(multipliers, query.leads.size() + 1);
+  }
+
+  /** Returns how many classes the targets fall into if factors of two do not count. */
+  public static int classesModuloTwo(List<Ratio> targets) {
+    Set<Fraction> classes = new HashSet<>();
+    for (Fraction t : Fraction.all(targets)) {
+      classes.add(
+          Fraction.of(
+              t.num() >> Long.numberOfTrailingZeros(t.num()),
+              t.den() >> Long.numberOfTrailingZeros(t.den())));
+    }
+    return classes.size();
+  }
+}
