@@ -147,6 +147,7 @@ final class AdjustReckoners {
     } else {
       moves = task.bounded(low, high);
     }
+    boolean ignored = discrete && g.choice("aim").equals("largest");
     double[] left = task.residuals(moves);
     double[] chance = new double[m];
     for (int i = 0; i < m; i++) {
@@ -174,6 +175,10 @@ final class AdjustReckoners {
             answer.caution(
                 "Every gain is smaller than its uncertainty: this would chase noise; leave it.");
       }
+    }
+    if (ignored) {
+      answer =
+          answer.caution("With steps or a stock the aim is least squares; 'largest' was not used.");
     }
     return answer.caution(
         "Make about 80 % of a big move first, clamp, measure again, then the rest.");

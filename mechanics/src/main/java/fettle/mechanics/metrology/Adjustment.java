@@ -156,7 +156,8 @@ public final class Adjustment {
       }
     }
     if (best == null) {
-      throw new IllegalStateException("no face of the bounds is feasible");
+      throw new IllegalArgumentException(
+          "bounds: no move can be computed within them; check their sizes and units");
     }
     return best;
   }

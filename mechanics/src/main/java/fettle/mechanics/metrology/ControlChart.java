@@ -17,6 +17,8 @@ public final class ControlChart {
   /** Mean moving range of two over the standard deviation, as printed in the tables. */
   public static final double D2_OF_TWO = 1.128;
 
+  private static final GaussIntegratorFactory INTEGRATORS = new GaussIntegratorFactory();
+
   private ControlChart() {}
 
   /**
@@ -162,12 +164,12 @@ public final class ControlChart {
     RealMatrix stay = MatrixUtils.createRealIdentityMatrix(states);
     for (int i = 0; i < states; i++) {
       double from = -h + (i + 0.5) * cell;
+      double below = Quantiles.normalProbability((-h - (1 - lambda) * from) / lambda - shift);
       for (int j = 0; j < states; j++) {
-        double middle = (-h + (j + 0.5) * cell - (1 - lambda) * from) / lambda - shift;
-        double half = cell / 2 / lambda;
-        double p =
-            Quantiles.normalProbability(middle + half) - Quantiles.normalProbability(middle - half);
-        stay.addToEntry(i, j, -p);
+        double edge = -h + (j + 1) * cell;
+        double above = Quantiles.normalProbability((edge - (1 - lambda) * from) / lambda - shift);
+        stay.addToEntry(i, j, below - above);
+        below = above;
       }
     }
     return new LUDecomposition(stay)
@@ -326,12 +328,11 @@ public final class ControlChart {
 
   private static double integral(
       double low, double high, org.hipparchus.analysis.UnivariateFunction f) {
-    GaussIntegratorFactory factory = new GaussIntegratorFactory();
     double sum = 0;
     int pieces = 6;
     double width = (high - low) / pieces;
     for (int i = 0; i < pieces; i++) {
-      GaussIntegrator g = factory.legendre(12, low + i * width, low + (i + 1) * width);
+      GaussIntegrator g = INTEGRATORS.legendre(12, low + i * width, low + (i + 1) * width);
       sum += g.integrate(f);
     }
     return sum;

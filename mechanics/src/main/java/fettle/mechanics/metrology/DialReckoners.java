@@ -233,6 +233,19 @@ final class DialReckoners {
             null,
             true)
         .choice("given", "what the last number of a row is", "position", "deviation")
+        .number("u_scale", Unit.PPM, "relative standard uncertainty of the length standard", "0")
+        .count("trials", "draws for the uncertainties, 100 to 100000", "5000")
+        .count("seed", "seed of the draws", "20240301")
+        .result("u_B", Unit.MICRON, "standard uncertainty of B, drawn")
+        .result("u_E", Unit.MICRON, "standard uncertainty of E, drawn")
+        .result("u_M", Unit.MICRON, "standard uncertainty of M, drawn")
+        .result("u_R", Unit.MICRON, "standard uncertainty of R, drawn")
+        .result("u_A", Unit.MICRON, "standard uncertainty of A, drawn")
+        .result(
+            "u_B_mean",
+            Unit.MICRON,
+            "standard uncertainty of the mean reversal, from the pooled scatter")
+        .result("bias", Unit.MICRON, "what scatter alone adds to B, E, M, R, A")
         .result("B", Unit.MICRON, "reversal value, largest amount")
         .result("B_mean", Unit.MICRON, "mean reversal value, signed")
         .result("R_up", Unit.MICRON, "repeatability going up")
@@ -310,6 +323,7 @@ final class DialReckoners {
               .with("E", test.systematic())
               .with("M", test.meanDeviation())
               .with("A", test.accuracy())
+              .with("u_B_mean", test.meanReversalUncertainty())
               .with("B_i", each(test, PositioningTest.Target::reversal))
               .with("R_i", each(test, PositioningTest.Target::repeatability));
     } else {

@@ -49,10 +49,11 @@ public final class LeastSquares {
               + " terms with a standard deviation; take more readings");
     }
     Scaled scaled = scaled(rows, p);
-    double weakest = weakest(names, scaled.matrix);
+    QRDecomposition qr = new QRDecomposition(scaled.matrix);
+    RealMatrix upper = qr.getR().getSubMatrix(0, p - 1, 0, p - 1);
+    double weakest = weakest(names, rows, scaled, upper);
     double shift = scaled.constant < 0 ? 0 : Sample.of(y).mean();
     RealVector right = new ArrayRealVector(y).mapSubtract(shift);
-    QRDecomposition qr = new QRDecomposition(scaled.matrix);
     RealVector solution = qr.getSolver().solve(right);
     RealVector residuals = right.subtract(scaled.matrix.operate(solution));
     RealVector more = qr.getSolver().solve(residuals);
@@ -65,7 +66,7 @@ public final class LeastSquares {
     double squares = residuals.dotProduct(residuals);
     int freedom = n - p;
     double variance = squares / freedom;
-    RealMatrix inverse = inverse(qr.getR().getSubMatrix(0, p - 1, 0, p - 1));
+    RealMatrix inverse = inverse(upper);
     RealMatrix root = scaled.back.multiply(inverse);
     RealMatrix covariance = root.multiply(root.transpose()).scalarMultiply(variance);
     double total =
@@ -223,28 +224,31 @@ public final class LeastSquares {
     return rank;
   }
 
-  private static double weakest(List<String> names, RealMatrix matrix) {
-    SingularValueDecomposition svd = new SingularValueDecomposition(matrix);
+  private static double weakest(
+      List<String> names, double[][] rows, Scaled scaled, RealMatrix upper) {
+    SingularValueDecomposition svd = new SingularValueDecomposition(upper);
     double[] values = svd.getSingularValues();
     double ratio = values[values.length - 1] / values[0];
     if (!(ratio > CUT)) {
       throw new IllegalArgumentException(
           "readings: these places cannot tell apart "
-              + String.join(", ", confounded(names, svd))
+              + String.join(", ", confounded(names, rows, scaled, svd))
               + "; add readings at other places (not a whole number of periods apart)");
     }
     return ratio;
   }
 
-  private static List<String> confounded(List<String> names, SingularValueDecomposition svd) {
+  /** Names the terms that take part in a combination which the readings cannot see. */
+  private static List<String> confounded(
+      List<String> names, double[][] rows, Scaled scaled, SingularValueDecomposition svd) {
     double[] values = svd.getSingularValues();
     List<String> confounded = new ArrayList<>();
     for (int i = 0; i < names.size(); i++) {
+      double norm = new ArrayRealVector(Require.column(rows, i)).getNorm();
       for (int k = 0; k < values.length; k++) {
-        boolean lost = !(values[k] > CUT * values[0]);
-        if (lost
-            && Math.abs(svd.getV().getEntry(i, k)) > 0.05
-            && !confounded.contains(names.get(i))) {
+        RealVector lost = scaled.back.operate(svd.getV().getColumnVector(k));
+        boolean takesPart = Math.abs(lost.getEntry(i)) * norm > 0.05 || norm == 0;
+        if (!(values[k] > CUT * values[0]) && takesPart && !confounded.contains(names.get(i))) {
           confounded.add(names.get(i));
         }
       }

@@ -73,6 +73,7 @@ public record NonlinearFit(
       throw new IllegalArgumentException(
           "readings: no curve of this form fits them; check their order and units", e);
     }
+    best = polished(value, x, new ArrayRealVector(y), best);
     RealVector residuals = new ArrayRealVector(y).subtract(heights(value, x, best.toArray()));
     double variance = residuals.dotProduct(residuals) / (n - p);
     RealMatrix slopes = slopes(value, x, best.toArray());
@@ -97,6 +98,34 @@ public record NonlinearFit(
    */
   public double uncertainty(int index) {
     return Math.sqrt(covariance.getEntry(index, index));
+  }
+
+  /** Gauss-Newton steps down to the last digits, as long as they do not go uphill. */
+  private static RealVector polished(
+      BiFunction<double[], Double, Double> curve, double[] x, RealVector y, RealVector start) {
+    RealVector best = start;
+    double least = squares(curve, x, y, best);
+    for (int i = 0; i < 20; i++) {
+      RealVector residuals = y.subtract(heights(curve, x, best.toArray()));
+      QRDecomposition qr = new QRDecomposition(slopes(curve, x, best.toArray()));
+      if (!qr.getSolver().isNonSingular()) {
+        return best;
+      }
+      RealVector next = best.add(qr.getSolver().solve(residuals));
+      double squares = squares(curve, x, y, next);
+      if (!(squares <= least * (1 + 1e-13))) {
+        return best;
+      }
+      best = next;
+      least = squares;
+    }
+    return best;
+  }
+
+  private static double squares(
+      BiFunction<double[], Double, Double> curve, double[] x, RealVector y, RealVector q) {
+    RealVector residuals = y.subtract(heights(curve, x, q.toArray()));
+    return residuals.dotProduct(residuals);
   }
 
   private static RealVector heights(

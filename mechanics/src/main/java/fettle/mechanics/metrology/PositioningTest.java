@@ -324,27 +324,54 @@ public record PositioningTest(List<Target> targets) {
   }
 
   /**
+   * Returns the standard uncertainty of the mean reversal from the pooled scatter: {@code s_p^2
+   * sum(1/n_up + 1/n_down)/m^2}.
+   *
+   * @return standard uncertainty [mm]
+   */
+  public double meanReversalUncertainty() {
+    both();
+    double sum = 0;
+    for (Target t : targets) {
+      sum += 1.0 / t.up().size() + 1.0 / t.down().size();
+    }
+    return pooled() * Math.sqrt(sum) / targets.size();
+  }
+
+  /**
    * Returns the range that pure scatter alone would give E: the mean range of as many means.
    *
    * @return noise floor of the systematic deviation [mm]
    */
   public double noiseFloor() {
-    double squares = 0;
-    double freedom = 0;
     int means = 0;
     double readings = 0;
+    for (Target t : targets) {
+      for (List<Double> cell : List.of(t.up(), t.down())) {
+        means += cell.isEmpty() ? 0 : 1;
+        readings += cell.size();
+      }
+    }
+    return ControlChart.rangeMean(Math.min(1000, means)) * pooled() / Math.sqrt(readings / means);
+  }
+
+  /**
+   * Returns the standard deviation of a reading, pooled over all cells.
+   *
+   * @return standard deviation [mm]
+   */
+  public double pooled() {
+    double squares = 0;
+    double freedom = 0;
     for (Target t : targets) {
       for (List<Double> cell : List.of(t.up(), t.down())) {
         if (cell.size() >= 2) {
           squares += Target.sample(cell).sumOfSquares();
           freedom += cell.size() - 1.0;
         }
-        means += cell.isEmpty() ? 0 : 1;
-        readings += cell.size();
       }
     }
-    double s = Math.sqrt(squares / freedom);
-    return ControlChart.rangeMean(Math.min(1000, means)) * s / Math.sqrt(readings / means);
+    return Math.sqrt(squares / freedom);
   }
 
   /**

@@ -61,6 +61,20 @@ final class Require {
     return value;
   }
 
+  /**
+   * Returns the value if it is above 0 and not beyond a bound.
+   *
+   * @param value the value [unit]
+   * @param most largest value [unit]
+   * @return the value [unit]
+   */
+  static double upTo(String name, double value, double most) {
+    if (!(value > 0 && value <= most)) {
+      throw wrong(name, value, "above 0 and at most " + text(most));
+    }
+    return value;
+  }
+
   static int atLeast(String name, int value, int least) {
     if (value < least) {
       throw new IllegalArgumentException(

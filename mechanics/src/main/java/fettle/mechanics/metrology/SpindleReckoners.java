@@ -58,6 +58,8 @@ final class SpindleReckoners {
         .result("bar_nose", Unit.MICRON, "eccentricity of the bar at the nose")
         .result("bar_tilt", Unit.MICRON_PER_M, "bend or tilt of the bar in its taper")
         .result("u", Unit.MICRON, "standard uncertainty of each component at z")
+        .result("nu", Unit.ONE, "degrees of freedom")
+        .result("U", Unit.MICRON, "expanded uncertainty of the eccentricity, 95 %")
         .result("seating", Unit.MICRON, "largest disagreement of the seatings")
         .result("s", Unit.MICRON, "scatter of a reading about its first harmonic")
         .result("mean", Unit.MICRON, "mean readings in the order of the planes, free of the bar")
@@ -111,9 +113,16 @@ final class SpindleReckoners {
     }
     double s = Math.sqrt(squares / freedom);
     double u = s * component / Math.sqrt(seats);
-    Answer answer = Answer.start().with("s", s).with("seating", seating).with("mean", means);
+    double k = Quantiles.student(0.975, freedom);
+    Answer answer =
+        Answer.start()
+            .with("s", s)
+            .with("nu", freedom)
+            .with("seating", seating)
+            .with("mean", means);
     if (z.length < 2) {
       return sizes(answer, spindle.get(0), bar.get(0), u)
+          .with("U", k * u)
           .caution("One plane only: the tilt is not known; read a second plane farther out.")
           .caution(BY_HAND);
     }
@@ -124,6 +133,7 @@ final class SpindleReckoners {
     double mean = Sample.of(z).mean();
     double there = u * Math.sqrt(1.0 / z.length + Math.pow(place - mean, 2) / spread);
     return sizes(answer, axis.at(place), barAxis.at(place), there)
+        .with("U", k * there)
         .with("e_nose", axis.nose().size())
         .with("tilt", axis.tilt().size())
         .with("tilt_300", axis.tilt().size() * NOSE)
@@ -470,17 +480,17 @@ final class SpindleReckoners {
         .source(Sources.BEAM)
         .rule(
             g -> {
-              double l = Require.positive("L", g.number("L"));
+              double l = Require.upTo("L", g.number("L"), 1e5);
               double z = g.number("z", l);
-              double d = Require.positive("D", g.number("D"));
+              double d = Require.upTo("D", g.number("D"), 1e4);
               double i = TestBar.secondMoment(d, g.number("bore"));
-              double ei = Require.positive("E", g.number("E")) * i;
+              double ei = Require.upTo("E", g.number("E"), 1e7) * i;
               double w =
                   TestBar.weight(
                       d,
                       g.number("bore"),
-                      Require.notNegative("rho", g.number("rho")),
-                      Require.notNegative("g", g.number("g")));
+                      Require.upTo("rho", g.number("rho"), 1e-6),
+                      Require.upTo("g", g.number("g"), 1e6));
               double own = TestBar.sag(z, l, w, 0, ei);
               double one = TestBar.sag(z, l, 0, 1, ei);
               Answer answer =
