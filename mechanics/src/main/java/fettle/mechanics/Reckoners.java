@@ -3,6 +3,7 @@ package fettle.mechanics;
 import fettle.mechanics.base.Reckoner;
 import fettle.mechanics.bearings.BearingReckoners;
 import fettle.mechanics.gears.TrainReckoners;
+import fettle.mechanics.shafts.ShaftReckoners;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +13,7 @@ import java.util.function.Supplier;
 public final class Reckoners {
 
   private static final List<Supplier<List<Reckoner>>> ROOMS =
-      List.of(TrainReckoners::all, BearingReckoners::all);
+      List.of(TrainReckoners::all, BearingReckoners::all, ShaftReckoners::all);
 
   private Reckoners() {}
 
