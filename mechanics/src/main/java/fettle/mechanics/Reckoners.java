@@ -2,6 +2,9 @@ package fettle.mechanics;
 
 import fettle.mechanics.base.Reckoner;
 import fettle.mechanics.bearings.BearingReckoners;
+import fettle.mechanics.belts.BeltReckoners;
+import fettle.mechanics.cutting.CuttingReckoners;
+import fettle.mechanics.drives.DriveReckoners;
 import fettle.mechanics.gears.TrainReckoners;
 import fettle.mechanics.shafts.ShaftReckoners;
 import java.util.ArrayList;
@@ -13,7 +16,13 @@ import java.util.function.Supplier;
 public final class Reckoners {
 
   private static final List<Supplier<List<Reckoner>>> ROOMS =
-      List.of(TrainReckoners::all, BearingReckoners::all, ShaftReckoners::all);
+      List.of(
+          TrainReckoners::all,
+          BearingReckoners::all,
+          ShaftReckoners::all,
+          BeltReckoners::all,
+          DriveReckoners::all,
+          CuttingReckoners::all);
 
   private Reckoners() {}
 

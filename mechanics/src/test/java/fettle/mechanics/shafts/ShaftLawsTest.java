@@ -110,14 +110,15 @@ class ShaftLawsTest {
     ShaftMaterial steel = new ShaftMaterial(200_000, 0.3, 7.8e-9);
     for (int mode = 1; mode <= 4; mode++) {
       double exact = PlainBeam.simpleExact(new BeamElement(1000, section, steel), mode);
-      double coarse = PlainBeam.frequencies(cut(20, section, steel), PlainBeam.Ends.SIMPLE, 1)[mode - 1];
-      double fine = PlainBeam.frequencies(cut(40, section, steel), PlainBeam.Ends.SIMPLE, 1)[mode - 1];
+      double coarse =
+          PlainBeam.frequencies(cut(20, section, steel), PlainBeam.Ends.SIMPLE, 1)[mode - 1];
+      double fine =
+          PlainBeam.frequencies(cut(40, section, steel), PlainBeam.Ends.SIMPLE, 1)[mode - 1];
       assertThat(Math.abs(fine / exact - 1)).isLessThan(Math.abs(coarse / exact - 1) / 3);
       assertThat(fine / exact).isCloseTo(1, within(1e-4 * mode * mode));
     }
     double free = PlainBeam.frequencies(cut(20, section, steel), PlainBeam.Ends.FREE, 1)[0];
-    assertThat(free)
-        .isGreaterThan(PlainBeam.simpleExact(new BeamElement(1000, section, steel), 1));
+    assertThat(free).isGreaterThan(PlainBeam.simpleExact(new BeamElement(1000, section, steel), 1));
   }
 
   private static List<BeamElement> cut(int count, Section section, ShaftMaterial material) {
