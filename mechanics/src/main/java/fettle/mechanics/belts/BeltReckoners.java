@@ -18,21 +18,23 @@ public final class BeltReckoners {
 
   /** Returns the reckoners of this room. */
   public static List<Reckoner> all() {
-    return List.of(
-        length(),
-        centreDistance(),
-        stepPulley(),
-        pulleySpeed(),
-        tensionRatio(),
-        powerLimit(),
-        tensions(),
-        gauge(),
-        shaftLoad(),
-        lengthError(),
-        toothed(),
-        toothedPulley(),
-        section(),
-        hinge());
+    return java.util.stream.Stream.of(
+            length(),
+            centreDistance(),
+            stepPulley(),
+            pulleySpeed(),
+            tensionRatio(),
+            powerLimit(),
+            tensions(),
+            gauge(),
+            shaftLoad(),
+            lengthError(),
+            toothed(),
+            toothedPulley(),
+            section(),
+            hinge())
+        .map(Reckoner::finite)
+        .toList();
   }
 
   private static Term positive(Given g, String name) {

@@ -18,23 +18,25 @@ public final class CuttingReckoners {
 
   /** Returns the reckoners of this room. */
   public static List<Reckoner> all() {
-    return List.of(
-        material(),
-        specificForce(),
-        force(),
-        power(),
-        energy(),
-        powerLaw(),
-        removal(),
-        cuttingSpeed(),
-        noseAngle(),
-        CutLimit.reckoner(),
-        chatterLimit(),
-        chatterLobe(),
-        orientation(),
-        finish(),
-        pointedFinish(),
-        drilling());
+    return java.util.stream.Stream.of(
+            material(),
+            specificForce(),
+            force(),
+            power(),
+            energy(),
+            powerLaw(),
+            removal(),
+            cuttingSpeed(),
+            noseAngle(),
+            CutLimit.reckoner(),
+            chatterLimit(),
+            chatterLobe(),
+            orientation(),
+            finish(),
+            pointedFinish(),
+            drilling())
+        .map(Reckoner::finite)
+        .toList();
   }
 
   private static Term positive(Given g, String name) {

@@ -18,28 +18,30 @@ public final class DriveReckoners {
 
   /** Returns the reckoners of this room. */
   public static List<Reckoner> all() {
-    return List.of(
-        slip(),
-        breakdown(),
-        inductionTorque(),
-        universal(),
-        directCurrent(),
-        inverter(),
-        torquePower(),
-        referredInertia(),
-        discInertia(),
-        spindleSpeed(),
-        speedTable(),
-        spindlePower(),
-        runUp(),
-        stopping(),
-        rimSpeed(),
-        jawForce(),
-        gripSet(),
-        gripNeeded(),
-        keyGrip(),
-        screwThrust(),
-        rackForce());
+    return java.util.stream.Stream.of(
+            slip(),
+            breakdown(),
+            inductionTorque(),
+            universal(),
+            directCurrent(),
+            inverter(),
+            torquePower(),
+            referredInertia(),
+            discInertia(),
+            spindleSpeed(),
+            speedTable(),
+            spindlePower(),
+            runUp(),
+            stopping(),
+            rimSpeed(),
+            jawForce(),
+            gripSet(),
+            gripNeeded(),
+            keyGrip(),
+            screwThrust(),
+            rackForce())
+        .map(Reckoner::finite)
+        .toList();
   }
 
   private static Term positive(Given g, String name) {

@@ -95,7 +95,8 @@ final class Modes {
     }
     EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(n, false, true);
     if (!eigen.decompose(symmetric)) {
-      throw new IllegalStateException("the eigenvalues of a symmetric matrix were not found");
+      throw new IllegalArgumentException(
+          "the sizes, masses and springs lie too far apart for natural frequencies to be found");
     }
     double[] values = new double[n];
     for (int i = 0; i < n; i++) {

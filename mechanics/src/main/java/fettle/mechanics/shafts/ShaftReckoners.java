@@ -19,30 +19,32 @@ public final class ShaftReckoners {
 
   /** Returns the reckoners of this room. */
   public static List<Reckoner> all() {
-    return List.of(
-        shearCoefficient(),
-        beamFrequency(),
-        beamEigenvalue(),
-        overhang(),
-        spindleStiffness(),
-        spindleFrequency(),
-        spindleWhirl(),
-        noseParts(),
-        bestSpan(),
-        joint(),
-        jawPoint(),
-        boreLoss(),
-        overhungDisc(),
-        singleMass(),
-        runOut(),
-        chucked(),
-        chuckAndTailstock(),
-        betweenCentres(),
-        longestOverhang(),
-        alignmentTaper(),
-        wholeGive(),
-        growth(),
-        reactions());
+    return java.util.stream.Stream.of(
+            shearCoefficient(),
+            beamFrequency(),
+            beamEigenvalue(),
+            overhang(),
+            spindleStiffness(),
+            spindleFrequency(),
+            spindleWhirl(),
+            noseParts(),
+            bestSpan(),
+            joint(),
+            jawPoint(),
+            boreLoss(),
+            overhungDisc(),
+            singleMass(),
+            runOut(),
+            chucked(),
+            chuckAndTailstock(),
+            betweenCentres(),
+            longestOverhang(),
+            alignmentTaper(),
+            wholeGive(),
+            growth(),
+            reactions())
+        .map(Reckoner::finite)
+        .toList();
   }
 
   private static Term positive(Given g, String name) {
