@@ -2,7 +2,10 @@ package fettle.mechanics;
 
 import fettle.mechanics.base.Reckoner;
 import fettle.mechanics.bearings.BearingReckoners;
+import fettle.mechanics.belts.BeltReckoners;
 import fettle.mechanics.clamps.ClampsReckoners;
+import fettle.mechanics.cutting.CuttingReckoners;
+import fettle.mechanics.drives.DriveReckoners;
 import fettle.mechanics.fits.FitsReckoners;
 import fettle.mechanics.gears.TrainReckoners;
 import fettle.mechanics.joints.JointsReckoners;
@@ -10,6 +13,7 @@ import fettle.mechanics.loop.LoopReckoners;
 import fettle.mechanics.materials.MaterialReckoners;
 import fettle.mechanics.metrology.MetrologyReckoners;
 import fettle.mechanics.screws.ScrewReckoners;
+import fettle.mechanics.shafts.ShaftReckoners;
 import fettle.mechanics.solids.SolidReckoners;
 import fettle.mechanics.threads.ThreadReckoners;
 import java.util.ArrayList;
@@ -32,7 +36,11 @@ public final class Reckoners {
           MetrologyReckoners::all,
           SolidReckoners::all,
           LoopReckoners::all,
-          MaterialReckoners::all);
+          MaterialReckoners::all,
+          ShaftReckoners::all,
+          BeltReckoners::all,
+          DriveReckoners::all,
+          CuttingReckoners::all);
 
   private Reckoners() {}
 

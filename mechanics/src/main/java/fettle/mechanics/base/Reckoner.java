@@ -72,6 +72,35 @@ public record Reckoner(
     return answer;
   }
 
+  /**
+   * Returns the same reckoner that also refuses inputs so extreme that a result would be infinite.
+   */
+  public Reckoner finite() {
+    return new Reckoner(
+        topic, group, title, inputs, results, source, given -> finite(rule.apply(given)));
+  }
+
+  private Answer finite(Answer answer) {
+    answer
+        .values()
+        .forEach(
+            (name, value) -> {
+              boolean one =
+                  value instanceof Answer.Value.Real real && Double.isInfinite(real.coherent());
+              boolean many =
+                  value instanceof Answer.Value.Several several
+                      && !several.coherent().stream().allMatch(Double::isFinite);
+              if (one || many) {
+                throw new IllegalArgumentException(
+                    topic
+                        + ": these inputs are too large or too small; "
+                        + name
+                        + " cannot be computed");
+              }
+            });
+    return answer;
+  }
+
   /** A reckoner being described. */
   public static final class Draft {
     private final String group;

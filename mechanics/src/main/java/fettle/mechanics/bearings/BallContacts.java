@@ -76,6 +76,7 @@ final class BallContacts {
     final double[][] tangent = new double[FREEDOMS][FREEDOMS];
     double energy;
     double sum;
+    double rounding;
 
     State(int balls) {
       load = new double[balls];
@@ -110,6 +111,7 @@ final class BallContacts {
     double h = q / length;
     state.load[i] = q;
     state.sum += q;
+    state.rounding += 1e-15 * t * distance[i];
     state.energy += 0.4 * q * stretch;
     double xx = t * nx * nx + h * nr * nr;
     double rr = t * nr * nr + h * nx * nx;
@@ -157,7 +159,7 @@ final class BallContacts {
     double[] residual = residual(now, load, free, scale);
     for (int step = 1; step <= MOST_STEPS; step++) {
       double norm = norm(residual);
-      if (norm <= 1e-12 * (size + now.sum)) {
+      if (norm <= 1e-12 * (size + now.sum) + now.rounding) {
         return found(u, step);
       }
       double[] move = move(now, residual, free, scale, damping + 1e-13 * natural);

@@ -14,6 +14,6 @@ public final class BearingReckoners {
     List<Reckoner> all = new ArrayList<>(RatingReckoners.all());
     all.addAll(ContactReckoners.all());
     all.addAll(SeatReckoners.all());
-    return List.copyOf(all);
+    return all.stream().map(Reckoner::finite).toList();
   }
 }

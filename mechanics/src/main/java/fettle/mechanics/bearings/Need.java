@@ -5,6 +5,9 @@ import fettle.mechanics.base.Numbers;
 /** Refusals in the machinist's words. */
 final class Need {
 
+  private static final double LEAST = 1e-25;
+  private static final double GREATEST = 1e25;
+
   private Need() {}
 
   /**
@@ -15,9 +18,12 @@ final class Need {
    * @return the value [same]
    */
   static double positive(String name, double value) {
-    if (!(value > 0) || Double.isInfinite(value)) {
+    if (!(value > LEAST && value < GREATEST)) {
       throw new IllegalArgumentException(
-          name + ": found " + Numbers.significant(value, 6) + ", expected a number above 0");
+          name
+              + ": found "
+              + Numbers.significant(value, 6)
+              + ", expected a number above 0 of workable size");
     }
     return value;
   }
@@ -30,7 +36,7 @@ final class Need {
    * @return the value [same]
    */
   static double notNegative(String name, double value) {
-    if (!(value >= 0) || Double.isInfinite(value)) {
+    if (!(value >= 0 && value < GREATEST)) {
       throw new IllegalArgumentException(
           name
               + ": found "

@@ -199,6 +199,7 @@ public final class RatingLife {
               + " and "
               + times.length);
     }
+    Need.within("p", exponent, 1, 10);
     double top = 0;
     double bottom = 0;
     for (int i = 0; i < loads.length; i++) {
@@ -244,6 +245,8 @@ public final class RatingLife {
     Need.positive("F", load);
     Need.positive("x", multiple);
     Need.within("R", reliability, 1e-9, 1 - 1e-12);
+    Need.notNegative("x0", least);
+    Need.within("b", shape, 0.1, 100);
     double life = least + spread * Math.pow(-Math.log(reliability), 1 / shape);
     return load * Math.cbrt(multiple / life);
   }

@@ -1,0 +1,5 @@
+/** Laws of belts: length, wrap, tension. */
+@NullMarked
+package fettle.mechanics.belts;
+
+import org.jspecify.annotations.NullMarked;
