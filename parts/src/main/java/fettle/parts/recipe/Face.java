@@ -43,6 +43,13 @@ public enum Face {
 
   /** Returns the face on the other side. */
   public Face opposite() {
-    return values()[ordinal() ^ 1];
+    return switch (this) {
+      case LEFT -> RIGHT;
+      case RIGHT -> LEFT;
+      case FRONT -> BACK;
+      case BACK -> FRONT;
+      case BOTTOM -> TOP;
+      case TOP -> BOTTOM;
+    };
   }
 }

@@ -3,13 +3,13 @@ package fettle.parts.recipe;
 /**
  * Surface texture asked for.
  *
- * @param process how the surface is made; {@code ANY} leaves it open
+ * @param making how the surface is made; {@code ANY} leaves it open
  * @param roughness mean roughness Ra, 0 if none is asked for [mm]
  */
-public record Finish(Process process, double roughness) {
+public record Finish(Making making, double roughness) {
 
   /** How a surface is made. */
-  public enum Process {
+  public enum Making {
     /** Any process. */
     ANY,
     /** As the stock is: drawn, rolled, cast. */
@@ -24,9 +24,9 @@ public record Finish(Process process, double roughness) {
     LAPPED
   }
 
-  public static final Finish GENERAL = new Finish(Process.ANY, 0);
-  public static final Finish STOCK = new Finish(Process.STOCK, 0);
-  public static final Finish DRILLED = new Finish(Process.DRILLED, 0.0063);
+  public static final Finish GENERAL = new Finish(Making.ANY, 0);
+  public static final Finish STOCK = new Finish(Making.STOCK, 0);
+  public static final Finish DRILLED = new Finish(Making.DRILLED, 0.0063);
 
   /** Refuses a negative roughness. */
   public Finish {
@@ -42,6 +42,6 @@ public record Finish(Process process, double roughness) {
    * @param roughness mean roughness Ra [mm]
    */
   public static Finish cut(double roughness) {
-    return new Finish(Process.CUT, roughness);
+    return new Finish(Making.CUT, roughness);
   }
 }
