@@ -39,8 +39,12 @@ public record Brep(List<Vec> vertices, List<Edge> edges, List<Face> faces) {
       return start < 0;
     }
 
-    /** Returns shares from 0 to 1 between which it is smooth and bends little. */
-    double[] breaks() {
+    /**
+     * Returns shares from 0 to 1 between which it is smooth and bends little.
+     *
+     * @return shares in order, first 0, last 1 [-]
+     */
+    public double[] breaks() {
       if (!(curve instanceof Curve.Traced)) {
         int n = parts();
         double[] shares = new double[n + 1];

@@ -43,9 +43,11 @@ final class PrismaticBody {
     String name = operation.name();
     Face face = operation.face();
     if (operation instanceof Prismatic.Holes holes) {
-      Profile p = Bodies.hole(holes.hole(), part.extent(face.axis()) + OVER, OVER, name);
+      Profile p =
+          Bodies.hole(holes.hole(), part.extent(face.axis()) + highest(face) + OVER, OVER, name);
       for (Pattern.At at : holes.pattern().places()) {
-        Frame frame = Frame.of(on(face, at.u(), at.v()), inward(face), Vec.axis(face.u()));
+        Vec start = on(face, at.u(), at.v()).minus(inward(face).times(raised(face, at)));
+        Frame frame = Frame.of(start, inward(face), Vec.axis(face.u()));
         cut(new Primitive.Turn(frame, p), name);
       }
     } else if (operation instanceof Prismatic.Pocket pocket) {
@@ -79,6 +81,26 @@ final class PrismaticBody {
               -0.5 * part.extent(face.axis()), 0, boss.height(), boss.diameter().half(), name);
       body = body.with(Body.Act.ADD, new Primitive.Turn(frame, p), name);
     }
+  }
+
+  /** Returns the height of the boss a place on a face stands on. */
+  private double raised(Face face, Pattern.At at) {
+    double high = 0;
+    for (Prismatic.Operation o : part.operations()) {
+      if (o instanceof Prismatic.Boss b
+          && b.face() == face
+          && Math.hypot(at.u() - b.u(), at.v() - b.v()) < b.diameter().half()) {
+        high = Math.max(high, b.height());
+      }
+    }
+    return high;
+  }
+
+  private double highest(Face face) {
+    return part.operations().stream()
+        .mapToDouble(o -> o instanceof Prismatic.Boss b && b.face() == face ? b.height() : 0)
+        .max()
+        .orElse(0);
   }
 
   /** Carries a groove at the rim past the side of the block. */

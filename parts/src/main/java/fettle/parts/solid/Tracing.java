@@ -44,44 +44,58 @@ final class Tracing {
     return Double.MAX_VALUE;
   }
 
+  /** Returns points on both surfaces, found along lines of either parameter of the first. */
   private static List<Vec> seeds(Primitive.Patch a, Primitive.Patch b, Bounds zone) {
     List<Vec> seeds = new ArrayList<>();
     Surface s = a.surface();
     Surface t = b.surface();
     double low = a.low() - 1e-3;
     double high = a.high() + 1e-3;
+    double[][] value = new double[AROUND + 1][ALONG + 1];
+    for (int i = 0; i <= AROUND; i++) {
+      for (int j = 0; j <= ALONG; j++) {
+        value[i][j] = t.value(s.at(u(i), low + (high - low) * j / ALONG));
+      }
+    }
     for (int i = 0; i < AROUND; i++) {
-      double u = 2 * Math.PI * (i + 0.37) / AROUND;
-      double before = t.value(s.at(u, low));
-      for (int j = 1; j <= ALONG; j++) {
-        double v0 = low + (high - low) * (j - 1) / ALONG;
-        double v1 = low + (high - low) * j / ALONG;
-        double now = t.value(s.at(u, v1));
-        if (before <= 0 != now <= 0) {
-          Vec p = s.at(u, between(s, t, u, v0, v1, before));
-          if (zone.holds(p)) {
-            seeds.add(p);
-          }
+      for (int j = 0; j <= ALONG; j++) {
+        double v0 = low + (high - low) * j / ALONG;
+        double v1 = low + (high - low) * (j + 1) / ALONG;
+        if (j < ALONG && value[i][j] <= 0 != value[i][j + 1] <= 0) {
+          add(seeds, s, t, new double[] {u(i), v0, u(i), v1}, zone);
         }
-        before = now;
+        if (value[i][j] <= 0 != value[i + 1][j] <= 0) {
+          add(seeds, s, t, new double[] {u(i), v0, u(i + 1), v0}, zone);
+        }
       }
     }
     return seeds;
   }
 
-  private static double between(
-      Surface s, Surface t, double u, double v0, double v1, double atStart) {
-    double low = v0;
-    double high = v1;
+  private static double u(int i) {
+    return 2 * Math.PI * (i + 0.37) / AROUND;
+  }
+
+  private static void add(List<Vec> seeds, Surface s, Surface t, double[] ends, Bounds zone) {
+    double low = 0;
+    double high = 1;
+    boolean atStart = t.value(s.at(ends[0], ends[1])) <= 0;
     for (int k = 0; k < 60; k++) {
       double middle = (low + high) / 2;
-      if (t.value(s.at(u, middle)) <= 0 == atStart <= 0) {
+      if (t.value(between(s, ends, middle)) <= 0 == atStart) {
         low = middle;
       } else {
         high = middle;
       }
     }
-    return (low + high) / 2;
+    Vec p = between(s, ends, (low + high) / 2);
+    if (zone.holds(p)) {
+      seeds.add(p);
+    }
+  }
+
+  private static Vec between(Surface s, double[] ends, double share) {
+    return s.at(ends[0] + share * (ends[2] - ends[0]), ends[1] + share * (ends[3] - ends[1]));
   }
 
   private static boolean near(Curve curve, Vec p, double step) {
