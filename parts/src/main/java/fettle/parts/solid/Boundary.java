@@ -88,6 +88,13 @@ final class Boundary {
         sheet.names.add(p.name());
       }
       step.solid().edges().forEach(this::add);
+      if (step.solid() instanceof Primitive.Turn turn) {
+        for (Profile.Piece p : turn.profile().pieces()) {
+          if (p.y0() < 1e-9) {
+            corners.add(turn.frame().at(0, 0, p.x0()));
+          }
+        }
+      }
       if (step.solid() instanceof Primitive.Push push) {
         for (Profile.Piece p : push.profile().pieces()) {
           corners.add(push.frame().at(p.x0(), p.y0(), 0));

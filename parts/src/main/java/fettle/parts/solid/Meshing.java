@@ -108,7 +108,7 @@ final class Meshing {
     Vec end = solid.vertices().get(e.end());
     for (double share : shares) {
       Vec p = e.at(share);
-      boolean apart = share > 0 && share < 1 && p.to(last) > 1e-6 && p.to(end) > 1e-6;
+      boolean apart = share > 0 && share < 1 && p.to(last) > 5e-6 && p.to(end) > 5e-6;
       if (apart) {
         numbers.add(points.size());
         points.add(p);
@@ -304,7 +304,7 @@ final class Meshing {
   private static double snapped(double value, double step) {
     if (step > 0) {
       double grid = Math.rint(value / step) * step;
-      return Math.abs(grid - value) < 1e-8 ? grid : value;
+      return Math.abs(grid - value) < 1e-6 * step ? grid : value;
     }
     return value;
   }

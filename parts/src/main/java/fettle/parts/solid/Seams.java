@@ -50,7 +50,7 @@ final class Seams {
     for (int i : round) {
       Brep.Loop loop = f.loops().get(i);
       boolean isLower = winding(f, loop) > 0 == f.outward();
-      int v = vertexAt(f.surface(), loop, u);
+      int v = vertexAt(f.surface(), loop, u, isLower ? 1 : -1);
       Brep.Loop now = started(faces.get(face).loops().get(i), v);
       if (isLower) {
         ends[0] = v;
@@ -165,17 +165,25 @@ final class Seams {
     return blocked.stream().noneMatch(b -> apart(u, b[0]) < b[1]);
   }
 
-  /** Returns the vertex of a loop at an angle, splitting an edge there if need be. */
-  private int vertexAt(Surface s, Brep.Loop loop, double u) {
+  /**
+   * Returns the vertex of a loop at an angle, the one nearest to the other loop, splitting an edge
+   * there if need be.
+   */
+  private int vertexAt(Surface s, Brep.Loop loop, double u, int way) {
+    int best = -1;
     for (Brep.Use use : loop.uses()) {
       Brep.Edge e = edges.get(use.edge());
       if (!e.isRing()) {
         for (int v : new int[] {e.start(), e.end()}) {
-          if (apart(s.u(vertices.get(v)), u) < 1e-7) {
-            return v;
+          boolean nearer = best < 0 || way * s.v(vertices.get(v)) > way * s.v(vertices.get(best));
+          if (apart(s.u(vertices.get(v)), u) < 1e-7 && nearer) {
+            best = v;
           }
         }
       }
+    }
+    if (best >= 0) {
+      return best;
     }
     for (Brep.Use use : loop.uses()) {
       Brep.Edge e = edges.get(use.edge());
