@@ -1,0 +1,89 @@
+package fettle.parts.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A closed outline of straight lines and arcs.
+ *
+ * @param start where it starts
+ * @param pieces pieces in order; the last ends where the first starts
+ */
+public record Outline(Point start, List<Piece> pieces) {
+
+  /**
+   * A point of the outline.
+   *
+   * @param x first coordinate [mm]
+   * @param y second coordinate [mm]
+   */
+  public record Point(double x, double y) {}
+
+  /**
+   * A piece of the outline.
+   *
+   * @param to where it ends
+   * @param bulge tangent of a quarter of the arc's angle, positive when the arc turns
+   *     anticlockwise; 0 for a straight line [-]
+   */
+  public record Piece(Point to, double bulge) {}
+
+  /** Keeps its own copy; refuses an open outline. */
+  public Outline {
+    pieces = List.copyOf(pieces);
+    Point last = pieces.isEmpty() ? new Point(Double.NaN, 0) : pieces.get(pieces.size() - 1).to();
+    if (pieces.size() < 2 || !(Math.hypot(last.x() - start.x(), last.y() - start.y()) < 1e-9)) {
+      throw new IllegalArgumentException("an outline must end where it starts");
+    }
+  }
+
+  /** Returns the outline through these corners, closed. */
+  public static Outline polygon(List<Point> corners) {
+    List<Piece> pieces = new ArrayList<>();
+    for (int i = 1; i <= corners.size(); i++) {
+      pieces.add(new Piece(corners.get(i % corners.size()), 0));
+    }
+    return new Outline(corners.get(0), pieces);
+  }
+
+  /**
+   * Returns a rectangle from 0,0.
+   *
+   * @param length extent along x [mm]
+   * @param width extent along y [mm]
+   */
+  public static Outline rectangle(double length, double width) {
+    return polygon(
+        List.of(
+            new Point(0, 0), new Point(length, 0), new Point(length, width), new Point(0, width)));
+  }
+
+  /**
+   * Returns a lever: two round ends of different size joined by their common tangents; the first
+   * end's centre lies at 0,0.
+   *
+   * @param distance distance of the centres [mm]
+   * @param first radius of the first end [mm]
+   * @param second radius of the second end [mm]
+   */
+  public static Outline lever(double distance, double first, double second) {
+    if (!(distance > Math.abs(first - second)) || !(first > 0) || !(second > 0)) {
+      throw new IllegalArgumentException(
+          "a lever's ends must stand further apart than their radii differ");
+    }
+    double lean = Math.asin((first - second) / distance);
+    double c = Math.cos(lean);
+    double s = Math.sin(lean);
+    Point a = new Point(first * s, -first * c);
+    Point b = new Point(distance + second * s, -second * c);
+    Point d = new Point(distance + second * s, second * c);
+    Point e = new Point(first * s, first * c);
+    return new Outline(
+        a,
+        List.of(
+            new Piece(b, 0),
+            new Piece(d, Math.tan((Math.PI - 2 * lean) / 4)),
+            new Piece(e, 0),
+            new Piece(a, Math.tan((Math.PI + 2 * lean) / 4))));
+  }
+}

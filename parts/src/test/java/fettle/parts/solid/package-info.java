@@ -1,0 +1,5 @@
+/** Tests of the kernel against closed forms. */
+@NullMarked
+package fettle.parts.solid;
+
+import org.jspecify.annotations.NullMarked;
