@@ -257,7 +257,11 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, boolean rec
    * @return the number to write [this unit]
    */
   public double fromCoherent(double coherent) {
-    return reciprocal ? factor.toDouble() / coherent : coherent / factor.toDouble();
+    double size = factor.toDouble();
+    if (reciprocal) {
+      return size / coherent;
+    }
+    return size < 1 ? coherent * factor.inverse().toDouble() : coherent / size;
   }
 
   /** Tells whether numbers in this unit are the coherent numbers. */
