@@ -167,7 +167,7 @@ public final class SeatReckoners {
   }
 
   private static Reckoner seat() {
-    return Reckoner.of(ROOM, "bearing-seat", "Limit deviations of a bearing seat and its fit")
+    return Reckoner.of(ROOM, "bearing-seat-limits", "Limit deviations of a bearing seat and its fit")
         .input(
             "zone",
             Input.Kind.TEXT,

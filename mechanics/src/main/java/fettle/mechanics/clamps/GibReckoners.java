@@ -121,7 +121,7 @@ final class GibReckoners {
   }
 
   private static Reckoner setOver() {
-    return Reckoner.of("clamps", "tailstock-set-over", "Set-over of a tailstock for a taper")
+    return Reckoner.of("clamps", "taper-set-over", "Set-over of a tailstock for a taper")
         .number("L", Unit.MM, "length of the work between the centres")
         .number("D", Unit.MM, "greater diameter of the taper")
         .number("d", Unit.MM, "smaller diameter of the taper")

@@ -139,7 +139,7 @@ public final class MaterialReckoners {
   }
 
   private static Reckoner growth() {
-    return Reckoner.of(GROUP, "thermal-growth", "Growth of a length by warming")
+    return Reckoner.of(GROUP, "length-growth", "Growth of a length by warming")
         .input(
             "material",
             fettle.mechanics.base.Input.Kind.TEXT,

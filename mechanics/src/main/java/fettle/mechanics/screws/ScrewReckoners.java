@@ -384,7 +384,7 @@ public final class ScrewReckoners {
   }
 
   private static Reckoner slideForce() {
-    return Reckoner.of(GROUP, "slide-force", "Force that a screw must give a slide")
+    return Reckoner.of(GROUP, "screw-slide-force", "Force that a screw must give a slide")
         .number("F_cut", Unit.N, "cutting force along the screw", "0")
         .number("mu_s", Unit.ONE, "coefficient of friction of the ways")
         .number("W", Unit.N, "weight of the slide and what it carries", "0")
