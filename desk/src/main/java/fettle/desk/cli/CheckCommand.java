@@ -1,8 +1,6 @@
 package fettle.desk.cli;
 
 import fettle.machine.state.Book;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code fettle check}: everything that is wrong with a book. */
 final class CheckCommand implements Command {
@@ -13,18 +11,18 @@ final class CheckCommand implements Command {
         Options.command(
             "check",
             "Reads a book and says everything that is wrong with it, with file, line and column.");
-    spec.addPositional(Options.one(0, "BOOK", "The folder of the book."));
+    spec.addPositional(Options.one("BOOK", "The folder of the book."));
     spec.addOption(Options.flag("--json", "Write JSON."));
     return spec;
   }
 
   @Override
   public ExitStatus run(ParseResult given, Terminal terminal) {
-    Book book = Books.open(given.matchedPositionalValue(0, ""));
+    Book book = Books.open(given.word(0));
     if (!book.problems().isEmpty()) {
       throw Failure.input(book.problems());
     }
-    if (Options.on(given, "--json")) {
+    if (given.on("--json")) {
       terminal
           .out()
           .println(

@@ -1,7 +1,5 @@
 package fettle.desk.cli;
 
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 
 /** One command of the command line. */
 interface Command {

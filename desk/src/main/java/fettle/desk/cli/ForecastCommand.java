@@ -10,8 +10,6 @@ import fettle.machine.state.Stage;
 import fettle.machine.state.State;
 import java.util.ArrayList;
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code fettle forecast}: what changes do to the whole machine. */
 final class ForecastCommand implements Command {
@@ -24,8 +22,8 @@ final class ForecastCommand implements Command {
             "What one or several changes do to the whole lathe, figure by figure.",
             "Without a change: every figure of the lathe as it stands.",
             "A STATE is as-bought, as-it-stands, as-planned, everything, none, or changes joined by +.");
-    spec.addPositional(Options.one(0, "BOOK", "The folder of the book."));
-    spec.addPositional(Options.many(1, "CHANGE", "Changes to foresee, as their files are called."));
+    spec.addPositional(Options.one("BOOK", "The folder of the book."));
+    spec.addPositional(Options.many("CHANGE", "Changes to foresee, as their files are called."));
     spec.addOption(Options.text("--from", "STATE", "The state to compare with."));
     spec.addOption(
         Options.text("--to", "STATE", "The state to look at, instead of naming changes."));
@@ -45,28 +43,25 @@ final class ForecastCommand implements Command {
 
   @Override
   public ExitStatus run(ParseResult given, Terminal terminal) {
-    Book book = Books.open(given.matchedPositionalValue(0, ""));
-    String[] named =
-        given.hasMatchedPositional(1)
-            ? given.matchedPositionalValue(1, new String[0])
-            : new String[0];
-    Forecast forecast = forecast(book, List.of(named), given);
+    Book book = Books.open(given.word(0));
+    List<String> named = given.words(1);
+    Forecast forecast = forecast(book, named, given);
     ForecastPage.Extent extent =
-        Options.on(given, "--all") ? ForecastPage.Extent.ALL : ForecastPage.Extent.MOVED;
+        given.on("--all") ? ForecastPage.Extent.ALL : ForecastPage.Extent.MOVED;
     boolean alone = forecast.before().changes().equals(forecast.after().changes());
-    if (Options.on(given, "--json")) {
+    if (given.on("--json")) {
       List<Row> rows =
           extent == ForecastPage.Extent.ALL || alone ? forecast.rows() : forecast.moved();
       terminal.out().println(ForecastJson.text(forecast, rows));
     } else {
       ForecastPage page = ForecastPage.of(book, forecast, extent, measure(book, given));
-      String file = given.matchedOptionValue("--html", "");
+      String file = given.option("--html", "");
       if (!file.isEmpty()) {
         Pages.write(Books.folder(file), out -> JteforecastGenerated.render(out, null, page));
         terminal.out().println("written: " + file);
       } else {
         TextForecast.Detail detail =
-            Options.on(given, "--workings")
+            given.on("--workings")
                 ? TextForecast.Detail.WORKINGS
                 : TextForecast.Detail.BRIEF;
         TextForecast.print(page, detail, shape(given, terminal));
@@ -76,8 +71,8 @@ final class ForecastCommand implements Command {
   }
 
   private static Forecast forecast(Book book, List<String> named, ParseResult given) {
-    String to = given.matchedOptionValue("--to", "");
-    String from = given.matchedOptionValue("--from", "");
+    String to = given.option("--to", "");
+    String from = given.option("--from", "");
     if (!named.isEmpty() && !to.isEmpty()) {
       throw Failure.input("name either changes or --to STATE, not both");
     }
@@ -110,21 +105,21 @@ final class ForecastCommand implements Command {
   }
 
   private static Measure measure(Book book, ParseResult given) {
-    if (Options.on(given, "--inch") || Options.on(given, "--metric")) {
-      return Options.on(given, "--inch") ? Measure.INCH : Measure.METRIC;
+    if (given.on("--inch") || given.on("--metric")) {
+      return given.on("--inch") ? Measure.INCH : Measure.METRIC;
     }
     State bought = State.of(book, "", List.of());
     return Measure.of(bought.machine().map(m -> m.values().needText("units")).orElse("metric"));
   }
 
   private static Terminal shape(ParseResult given, Terminal terminal) {
-    String width = given.matchedOptionValue("--width", "");
+    String width = given.option("--width", "");
     if (!width.isEmpty() && !width.matches("[1-9]\\d{1,3}")) {
       throw Failure.input(
           "--width: found '" + width + "', expected a number of columns from 10 to 9999");
     }
     int columns = width.isEmpty() ? terminal.width() : Integer.parseInt(width);
     return terminal.with(
-        columns, Options.on(given, "--plain") ? Terminal.Inks.PLAIN : terminal.inks());
+        columns, given.on("--plain") ? Terminal.Inks.PLAIN : terminal.inks());
   }
 }

@@ -13,10 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import java.util.function.Supplier;
-import picocli.CommandLine;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParseResult;
 
 /** Where Fettle starts. */
 public final class Main {
@@ -75,24 +71,14 @@ public final class Main {
 
   private static int run(Command command, List<String> args, Terminal terminal) {
     CommandSpec spec = command.spec();
-    spec.qualifiedName();
-    CommandLine line = new CommandLine(spec).setCommandName("fettle " + spec.name());
     boolean json = args.contains("--json");
     try {
-      ParseResult given = line.parseArgs(args.toArray(new String[0]));
-      if (given.isUsageHelpRequested()) {
-        StringWriter text = new StringWriter();
-        line.usage(new PrintWriter(text));
-        terminal.out().print(text);
+      ParseResult given = spec.parse(args);
+      if (given.helpAsked()) {
+        terminal.out().print(spec.help());
         return ExitStatus.DONE.code();
       }
       return command.run(given, terminal).code();
-    } catch (ParameterException e) {
-      terminal
-          .err()
-          .println(
-              e.getMessage() + ". 'fettle " + spec.name() + " --help' shows what is expected.");
-      return ExitStatus.WRONG_INPUT.code();
     } catch (Failure failure) {
       tell(failure, json, terminal);
       return failure.status().code();

@@ -7,8 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code fettle new}: starts a book from a starter lathe. */
 final class NewCommand implements Command {
@@ -23,13 +21,13 @@ final class NewCommand implements Command {
             "new",
             "Starts a book from a small invented bench lathe, to be changed line by line into yours.");
     spec.addPositional(
-        Options.one(0, "FOLDER", "The folder to make; it must be empty or not be there yet."));
+        Options.one("FOLDER", "The folder to make; it must be empty or not be there yet."));
     return spec;
   }
 
   @Override
   public ExitStatus run(ParseResult given, Terminal terminal) {
-    String name = given.matchedPositionalValue(0, "");
+    String name = given.word(0);
     Path folder = Books.folder(name);
     try {
       if (Files.exists(folder) && (!Files.isDirectory(folder) || holdsSomething(folder))) {

@@ -14,8 +14,6 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code fettle reckon}: one single calculation. */
 final class ReckonCommand implements Command {
@@ -28,9 +26,7 @@ final class ReckonCommand implements Command {
             "One single calculation: fettle reckon rack-travel z1=13 z2=40 z3=15 m='16 DP'",
             "A value without a unit is in the unit the list names.");
     spec.addPositional(
-        Options.many(
-            0,
-            "TOPIC NAME=VALUE",
+        Options.many("TOPIC NAME=VALUE",
             "The topic, then its inputs; a topic alone shows what it asks for."));
     spec.addOption(Options.flag("--list", "List every topic."));
     spec.addOption(Options.flag("--json", "Write JSON; docs/reckon.schema.json describes it."));
@@ -39,22 +35,19 @@ final class ReckonCommand implements Command {
 
   @Override
   public ExitStatus run(ParseResult given, Terminal terminal) {
-    boolean json = Options.on(given, "--json");
-    String[] words =
-        given.hasMatchedPositional(0)
-            ? given.matchedPositionalValue(0, new String[0])
-            : new String[0];
-    if (Options.on(given, "--list") || words.length == 0) {
+    boolean json = given.on("--json");
+    List<String> words = given.words(0);
+    if (given.on("--list") || words.isEmpty()) {
       list(json, terminal);
       return ExitStatus.DONE;
     }
-    Reckoner reckoner = find(words[0]);
-    if (words.length == 1
+    Reckoner reckoner = find(words.get(0));
+    if (words.size() == 1
         && reckoner.inputs().stream().anyMatch(i -> i.required() && i.standard() == null)) {
       describe(reckoner, json, terminal);
       return ExitStatus.DONE;
     }
-    Map<String, String> inputs = inputs(List.of(words).subList(1, words.length));
+    Map<String, String> inputs = inputs(words.subList(1, words.size()));
     Answer answer;
     try {
       answer = reckoner.answer(inputs);
