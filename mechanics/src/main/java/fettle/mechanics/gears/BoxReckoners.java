@@ -53,8 +53,7 @@ final class BoxReckoners {
                         + " and "
                         + g.exacts("targets").size());
               }
-              GearboxSearch.Level level =
-                  GearboxSearch.leastCone(g.exacts("targets"), r);
+              GearboxSearch.Level level = GearboxSearch.leastCone(g.exacts("targets"), r);
               Answer answer =
                   Answer.start()
                       .with("n", level.found())

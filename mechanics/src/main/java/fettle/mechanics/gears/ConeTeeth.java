@@ -49,8 +49,7 @@ public final class ConeTeeth {
     BigInteger divisor = shared;
     BigInteger least =
         whole.stream().min(BigInteger::compareTo).orElse(BigInteger.ONE).divide(divisor);
-    BigInteger times =
-        BigInteger.valueOf(fewest).add(least).subtract(BigInteger.ONE).divide(least);
+    BigInteger times = BigInteger.valueOf(fewest).add(least).subtract(BigInteger.ONE).divide(least);
     List<Integer> teeth = new ArrayList<>();
     for (BigInteger n : whole) {
       BigInteger z = n.divide(divisor).multiply(times);

@@ -26,11 +26,12 @@ import java.util.function.Consumer;
  * meets at most r targets, so n is at least the number of targets over r; that bounds every r not
  * tried.
  *
- * <p>For two lists: n is at least what either list needs alone. To do with fewer than found, if
- * (found - 1)(r - 1) is less than the targets of a list, some wheel must meet r targets of that
- * list, so all multipliers are pairwise quotients of it; all those sets, with every constant that
- * lets a wheel serve both lists, are tried. Where that does not hold, the bound of the single lists
- * stands and the gap is told.
+ * <p>For two lists: n is at least what the larger list needs alone. All sets of multipliers linked
+ * by its quotients are tried, with every constant that lets a wheel serve both lists. A set that is
+ * not linked falls into groups that share no wheel for that list. If one of the groups is a single
+ * multiplier, the list needs no fewer wheels than with r - 1 multipliers; if none is, a wheel meets
+ * at most r - 2 of its targets. Where these numbers are not below the best found, nothing can have
+ * been missed; where they are, the bound and the gap are told.
  */
 public final class GearboxSearch {
 
@@ -133,8 +134,8 @@ public final class GearboxSearch {
   private long sets;
   private boolean cut;
 
-  /** Fewest cone wheels the larger list needs alone with one multiplier less, proven. */
-  private int leastLarger = Integer.MAX_VALUE;
+  /** Fewest cone wheels the larger list needs alone, by number of multipliers, as far as proven. */
+  private final List<Integer> alone = new ArrayList<>(List.of(Integer.MAX_VALUE));
 
   private Design best;
 
@@ -169,20 +170,16 @@ public final class GearboxSearch {
     int targets = Math.max(first.size(), second.size());
     int open = Integer.MAX_VALUE;
     for (int r = 1; r <= targets; r++) {
-      int counting = (targets + r - 1) / r;
+      while (alone.size() < r) {
+        alone.add(counting(targets, alone.size()));
+      }
+      int counting = counting(targets, r);
       if (counting + 2 * r >= best.wheels()) {
-        levels.add(
-            new Level(r, 0, counting, 0, "a wheel meets at most " + r + " targets of a list"));
+        levels.add(new Level(r, 0, counting, 0, counted(r)));
         continue;
       }
       if (r > mostMultipliers || cut) {
-        levels.add(
-            new Level(
-                r,
-                0,
-                counting,
-                0,
-                "not searched; a wheel meets at most " + r + " targets of a list"));
+        levels.add(new Level(r, 0, counting, 0, "not searched; " + counted(r)));
       } else {
         levels.add(level(r, best.wheels() - 2 * r));
       }
@@ -202,6 +199,25 @@ public final class GearboxSearch {
                 : "the bound of the lists taken singly is not reached");
   }
 
+  /**
+   * Returns a bound for n without a search: a wheel meets at most r targets of the larger list; and
+   * as cone and multipliers may exchange roles, n wheels with r multipliers do not serve that list
+   * if r wheels with n multipliers do not.
+   */
+  private int counting(int targets, int r) {
+    int n = (targets + r - 1) / r;
+    while (n < alone.size() && alone.get(n) > r) {
+      n++;
+    }
+    return n;
+  }
+
+  private static String counted(int r) {
+    return "a wheel meets at most "
+        + r
+        + " targets of a list; cone and multipliers may exchange roles";
+  }
+
   /** One wheel for each target, one multiplier; a common constant of both lists is tried later. */
   private Design plainBox() {
     Set<Fraction> cone = new TreeSet<>(first);
@@ -218,7 +234,10 @@ public final class GearboxSearch {
         best =
             new Design(ratios(new TreeSet<>(single.cone)), ratios(single.multipliers), Ratio.ONE);
       }
-      int least = cut ? (first.size() + r - 1) / r : Math.max(single.least, 1);
+      int least = cut ? counting(first.size(), r) : Math.max(single.least, 1);
+      if (!cut && alone.size() == r) {
+        alone.add(least);
+      }
       return new Level(
           r, single.cone.size(), least, sets - before, "all linked sets of multipliers tried");
     }
@@ -263,16 +282,17 @@ public final class GearboxSearch {
   }
 
   /**
-   * Two lists. Only sets linked by quotients of the larger list are tried. That is all of them if fewer
-   * than {@code limit} wheels rule out every other kind: a multiplier linked to no other could be left
-   * out by that list without more wheels, and groups of two or more hold at most r - 2.
+   * Two lists. Only sets linked by quotients of the larger list are tried. That is all of them if
+   * fewer than {@code limit} wheels rule out every other kind: a multiplier linked to no other
+   * could be left out by that list without more wheels, and groups of two or more hold at most r -
+   * 2.
    */
   private Level joint(int r, int below, long before) {
     boolean firstLarger = first.size() >= second.size();
     List<Fraction> larger = firstLarger ? first : second;
     int limit = below;
     int found = 0;
-    int alone = below;
+    int single = below;
     for (List<Fraction> set : linkedSets(quotients(larger), r)) {
       if (stop(r)) {
         break;
@@ -282,7 +302,7 @@ public final class GearboxSearch {
       if (one.isEmpty()) {
         continue;
       }
-      alone = Math.min(alone, one.size());
+      single = Math.min(single, one.size());
       List<Fraction> others = firstLarger ? second : first;
       if (cover(others, firstLarger ? inverse(m) : m, limit).isEmpty()) {
         continue;
@@ -297,16 +317,16 @@ public final class GearboxSearch {
       }
     }
     if (cut) {
-      int counting = (larger.size() + r - 1) / r;
-      return new Level(r, found, counting, sets - before, "ended before all sets were tried");
+      return new Level(
+          r, found, counting(larger.size(), r), sets - before, "ended before all sets were tried");
     }
-    int bound = alone;
-    int complete = r == 1 ? limit : leastLarger;
+    int bound = Math.max(single, counting(larger.size(), r));
+    int complete = r == 1 ? limit : alone.get(r - 1);
     if (r > 3) {
       complete = Math.min(complete, (larger.size() + r - 3) / (r - 2));
     }
     bound = Math.max(bound, Math.min(limit, complete));
-    leastLarger = Math.min(leastLarger, alone);
+    alone.add(Math.min(single, limit));
     return new Level(
         r,
         found,

@@ -43,6 +43,7 @@ public final class TrainReckoners {
         chainTravel(),
         ratioError(),
         teethForTravel(),
+        teethOnCentres(),
         rackIdentity(),
         slideComponents());
   }
@@ -335,6 +336,106 @@ public final class TrainReckoners {
         c.teeth().z3(),
         c.travel().decimal(6),
         c.ppm());
+  }
+
+  private static Reckoner teethOnCentres() {
+    Reckoner.Draft draft =
+        Reckoner.of(
+                GROUP,
+                "teeth-on-centres",
+                "New pairs for shafts that stay where they are, for one or many round travels")
+            .input(
+                "T_0",
+                Input.Kind.EXACTS,
+                Unit.MM,
+                "travels per turn wanted",
+                "10, 12.5, 15, 16, 18, 20, 22, 24, 25, 25.4, 30",
+                true)
+            .number("m", Unit.MM, "module of the pair ('20 DP')")
+            .number("a_w", Unit.MM, "centre distance, as measured")
+            .number("alpha", Unit.DEG, "pressure angle", "20");
+    exact(
+        draft,
+        "T_2",
+        Unit.MM,
+        "travel for one turn of the driven gear: '21 pi' for 14 teeth of module 1.5",
+        "21 pi");
+    return draft
+        .count("z_min", "fewest teeth", "12")
+        .count("z_max", "most teeth of the driven gear, as the space allows", "120")
+        .number("D", Unit.MM, "diameter of the dial's lines", "70")
+        .number("R", Unit.MM, "radius of the handle", "50")
+        .result("z1", Unit.TEETH, "teeth of the driver, travel by travel")
+        .result("z2", Unit.TEETH, "teeth of the driven gear")
+        .result("errors", Unit.PPM, "deviation from the travel wanted")
+        .result("x2", Unit.ONE, "profile shift of the driven gear")
+        .result("table", Unit.ONE, "the same with dial, force and concerns")
+        .result("refused", Unit.ONE, "pairs left out because their teeth cannot run")
+        .source(Sources.TOOTH_CHOICE)
+        .rule(TrainReckoners::teethOnCentresAnswer);
+  }
+
+  private static Answer teethOnCentresAnswer(Given g) {
+    TeethOnCentres centres =
+        new TeethOnCentres(
+            g.number("m"),
+            g.number("a_w"),
+            BasicRack.of(g.number("alpha")),
+            g.exact("T_2"),
+            g.count("z_min"),
+            g.count("z_max"));
+    List<Ratio> travels = g.exacts("T_0");
+    if (travels.isEmpty() || travels.size() > 50) {
+      throw new IllegalArgumentException("T_0 [mm] takes 1 to 50 travels, found " + travels.size());
+    }
+    Teeth.positive("D", "mm", g.number("D"));
+    List<TeethOnCentres.Choice> best = new ArrayList<>();
+    List<String> table = new ArrayList<>();
+    int refused = 0;
+    for (Ratio travel : travels) {
+      TeethOnCentres.Found found = centres.forTravel(travel);
+      refused = found.refused();
+      found.best().ifPresent(best::add);
+      found.best().ifPresent(c -> table.add(row(g, travel, c)));
+    }
+    if (best.isEmpty()) {
+      return Answer.none(
+          "no pair of this module runs on these centres; check the module and the measurement");
+    }
+    return Answer.start()
+        .with("z1", best.stream().mapToDouble(TeethOnCentres.Choice::driver).toArray())
+        .with("z2", best.stream().mapToDouble(TeethOnCentres.Choice::driven).toArray())
+        .with("errors", best.stream().mapToDouble(c -> c.ppm() * 1e-6).toArray())
+        .with("x2", best.stream().mapToDouble(c -> c.pair().wheel().shift()).toArray())
+        .with("table", table)
+        .with("refused", refused);
+  }
+
+  private static String row(Given g, Ratio wanted, TeethOnCentres.Choice c) {
+    List<Dial> dials = Dial.fitting(wanted, g.number("D"), 1, Dial.Scale.METRIC);
+    String dial =
+        dials.isEmpty()
+            ? "no dial fits"
+            : dials.get(0).divisions()
+                + " divisions of "
+                + dials.get(0).division().decimal(3)
+                + " mm, "
+                + fettle.mechanics.base.Numbers.fixed(dials.get(0).spacing(), 2)
+                + " mm apart";
+    double force = Play.slideForce(1, g.number("R"), c.travel().toDouble(), 1);
+    return String.format(
+        java.util.Locale.ROOT,
+        "%s mm: %d/%d, x2 %+.3f, %s mm, %+.1f ppm; %s; %.1f N at the slide for 1 N at the handle;"
+            + " %d concerns",
+        wanted.decimal(3),
+        c.driver(),
+        c.driven(),
+        c.pair().wheel().shift(),
+        c.travel().decimal(4),
+        c.ppm(),
+        dial,
+        force,
+        c.concerns().size());
   }
 
   private static Reckoner rackIdentity() {

@@ -199,4 +199,23 @@ class GearLawsTest {
     double chord = ToothStrength.atTip(gear, gear.tip(0)).rootChord();
     assertThat(chord).isCloseTo(RootTrochoid.chordAtThirtyDegrees(gear), within(1e-5));
   }
+
+  @Test
+  void pairsOnOldCentresThatComeNearRoundTravels() {
+    TeethOnCentres centres =
+        new TeethOnCentres(
+            1.25, 46.875, BasicRack.of(DEG20), fettle.mechanics.base.Ratio.PI.times(21), 12, 120);
+    TeethOnCentres.Choice one =
+        centres.forTravel(fettle.mechanics.base.Ratio.of(24)).best().orElseThrow();
+    assertThat(one.driver()).isEqualTo(20);
+    assertThat(one.driven()).isEqualTo(55);
+    assertThat(one.ppm()).isCloseTo(-402.3375, within(1e-3));
+    assertThat(one.pair().wheel().shift()).isCloseTo(0, within(1e-12));
+    TeethOnCentres.Choice other =
+        centres.forTravel(fettle.mechanics.base.Ratio.of(22)).best().orElseThrow();
+    assertThat(other.driver()).isEqualTo(19);
+    assertThat(other.driven()).isEqualTo(57);
+    assertThat(other.pair().wheel().shift()).isCloseTo(-0.47392, within(1e-5));
+    assertThat(centres.forTravel(fettle.mechanics.base.Ratio.of(22)).refused()).isPositive();
+  }
 }

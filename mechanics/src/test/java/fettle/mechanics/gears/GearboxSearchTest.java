@@ -97,15 +97,20 @@ class GearboxSearchTest {
   }
 
   @Test
+  void equalListsShareEveryWheel() {
+    GearboxSearch.Outcome outcome = search("1 2 3 4 6 8", "1 2 3 4 6 8");
+    meets(outcome.design(), numbers("1 2 3 4 6 8"), numbers("1 2 3 4 6 8"));
+    assertThat(outcome.design().wheels())
+        .isGreaterThanOrEqualTo(search("1 2 3 4 6 8", "").lowerBound());
+  }
+
+  @Test
   void theLeastCoverAgreesWithTryingEverySubset() {
     List<Ratio> targets = numbers("1 2 3 4 5 6 8");
     List<Ratio> multipliers = numbers("1 2");
     int least = Integer.MAX_VALUE;
     List<Ratio> candidates =
-        targets.stream()
-            .flatMap(t -> multipliers.stream().map(t::over))
-            .distinct()
-            .toList();
+        targets.stream().flatMap(t -> multipliers.stream().map(t::over)).distinct().toList();
     for (int subset = 1; subset < 1 << candidates.size(); subset++) {
       int chosen = subset;
       boolean all =
@@ -144,8 +149,7 @@ class GearboxSearchTest {
     List<Integer> teeth = ConeTeeth.teeth(numbers("5 6 7 8 10 12"), 20, 60);
     assertThat(teeth).containsExactly(20, 24, 28, 32, 40, 48);
     List<ConeTeeth.Setting> settings =
-        ConeTeeth.settings(
-            teeth, List.of(Ratio.ONE, Ratio.of(5, 2)), Ratio.of(1, 40), COARSE);
+        ConeTeeth.settings(teeth, List.of(Ratio.ONE, Ratio.of(5, 2)), Ratio.of(1, 40), COARSE);
     assertThat(settings.stream().filter(ConeTeeth.Setting::wanted)).hasSize(11);
     FixedCentre.Outcome pairs =
         FixedCentre.leastSum(List.of(Ratio.ONE, Ratio.of(5, 2)), 20, 0, 400);
@@ -158,9 +162,33 @@ class GearboxSearchTest {
   @Test
   void someRatiosHaveNoCommonSum() {
     List<Ratio> ratios =
-        List.of(
-            Ratio.of(3, 5), Ratio.of(3, 4), Ratio.ONE, Ratio.of(5, 4), Ratio.of(7, 4));
+        List.of(Ratio.of(3, 5), Ratio.of(3, 4), Ratio.ONE, Ratio.of(5, 4), Ratio.of(7, 4));
     assertThat(FixedCentre.leastSum(ratios, 17, 0, 400))
         .isEqualTo(new FixedCentre.Outcome.None(400));
+  }
+
+  @Test
+  @Tag("slow")
+  void metricAndInchFromOneConeNeedAtLeastFifteenAndSixteenAreFound() {
+    List<Ratio> metric = numbers("0.4 0.45 0.5 0.6 0.7 0.75 0.8 1 1.25 1.5 1.75 2 2.5");
+    List<Ratio> inch = numbers("10 11 12 13 14 16 18 20 24 28 32 36 40 44 48");
+    GearboxSearch.Outcome outcome =
+        GearboxSearch.search(new GearboxSearch.Query(metric, inch, 4, 2_000_000));
+    meets(outcome.design(), metric, inch);
+    assertThat(outcome.design().wheels()).isEqualTo(16);
+    assertThat(outcome.lowerBound()).isEqualTo(15);
+  }
+
+  @Test
+  void metricAndInchFromOneConeWithUpToThreeMultipliersNeedSixteenWheels() {
+    List<Ratio> metric = numbers("0.4 0.45 0.5 0.6 0.7 0.75 0.8 1 1.25 1.5 1.75 2 2.5");
+    List<Ratio> inch = numbers("10 11 12 13 14 16 18 20 24 28 32 36 40 44 48");
+    GearboxSearch.Outcome outcome =
+        GearboxSearch.search(new GearboxSearch.Query(metric, inch, 3, 50_000));
+    meets(outcome.design(), metric, inch);
+    assertThat(outcome.design().wheels()).isEqualTo(16);
+    for (GearboxSearch.Level level : outcome.levels().subList(0, 3)) {
+      assertThat(level.least() + 2 * level.multipliers()).isGreaterThanOrEqualTo(16);
+    }
   }
 }
