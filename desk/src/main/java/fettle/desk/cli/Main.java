@@ -143,6 +143,7 @@ public final class Main {
     commands.put("forecast", ForecastCommand::new);
     commands.put("check", CheckCommand::new);
     commands.put("new", NewCommand::new);
+    commands.put("gearing", GearingCommand::new);
     commands.put("reckon", ReckonCommand::new);
     return java.util.Collections.unmodifiableMap(commands);
   }
@@ -154,6 +155,7 @@ public final class Main {
     to.println(
         "  fettle check BOOK                  what is wrong with a book, with file and line");
     to.println("  fettle new FOLDER                  start a book from a starter lathe");
+    to.println("  fettle gearing BOOK threads        change gears for every thread; or teeth for a travel");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");
     to.println("  fettle --version");
     to.println();

@@ -1,6 +1,7 @@
 package fettle.machine.topics;
 
 import fettle.machine.dictionary.Values;
+import fettle.machine.gearing.ScrewCutting;
 import fettle.machine.lathe.Element;
 import fettle.machine.lathe.Machine;
 import fettle.machine.lathe.Train;
@@ -10,7 +11,6 @@ import fettle.mechanics.base.Source;
 import fettle.mechanics.base.Term;
 import fettle.mechanics.base.Unit;
 import fettle.mechanics.base.Working;
-import fettle.mechanics.gears.Banjo;
 import fettle.mechanics.gears.ChangeGearSearch;
 import fettle.mechanics.gears.ThreadPitches;
 import java.util.ArrayList;
@@ -46,17 +46,15 @@ final class ThreadTopic implements Topic {
   private Study train(Machine machine, Train train, Optional<Values> shop) {
     Quantity limit =
         machine.values().block("limits").map(l -> l.need("lead error")).orElse(STANDARD_LIMIT);
-    Optional<Values> banjo = machine.values().block("banjo");
-    Optional<Values> set = shop.flatMap(s -> s.block("change gears"));
     for (Element element : train.elements()) {
       if (element instanceof Element.Box box) {
         Ratio fixed = train.factor().over(box.set());
         return figures(train.name(), limit, lead -> best(box, fixed, lead), LEVERS);
-      } else if (element instanceof Element.ChangeGears gears && banjo.isPresent() && set.isPresent()) {
-        Ratio fixed = train.factor().over(gears.factors().values().iterator().next());
-        Study study = gears(train.name(), limit, banjo.get(), set.get(), fixed);
-        return study.and(new Study(List.of(), List.of(cover(train))));
       }
+    }
+    Optional<ScrewCutting> cutting = ScrewCutting.of(machine, train, shop);
+    if (cutting.isPresent()) {
+      return gears(cutting.get(), limit).and(new Study(List.of(), List.of(cover(train))));
     }
     return new Study(List.of(), List.of());
   }
@@ -73,42 +71,26 @@ final class ThreadTopic implements Topic {
         COVER);
   }
 
-  private Study gears(String subject, Quantity limit, Values banjo, Values set, Ratio fixed) {
-    Banjo arm =
-        Banjo.of(
-            banjo.need("centre distance").value(),
-            banjo.need("gap").value(),
-            banjo.need("slot from").value(),
-            banjo.need("slot to").value(),
-            banjo.need("clearance").value(),
-            banjo.need("driver boss").value(),
-            banjo.need("screw boss").value());
+  private Study gears(ScrewCutting cutting, Quantity limit) {
     List<Ratio> leads = new ArrayList<>(ThreadPitches.ISO_261.leads());
     leads.addAll(ThreadPitches.UTS.leads());
     ChangeGearSearch.Result result =
         ChangeGearSearch.search(
-            new ChangeGearSearch.Query(
-                set.counts("teeth"),
-                set.need("module").value(),
-                arm,
-                fixed,
-                leads,
-                1,
-                Set.of(ChangeGearSearch.Wheels.TWO, ChangeGearSearch.Wheels.FOUR),
-                0.02));
+            cutting.query(
+                leads, 1, Set.of(ChangeGearSearch.Wheels.TWO, ChangeGearSearch.Wheels.FOUR)));
     return figures(
-        subject,
+        cutting.train(),
         limit,
         lead ->
             result.listings().stream()
                 .filter(l -> l.lead().sameAs(lead) && !l.best().isEmpty())
-                .map(l -> new Cut(l.best().get(0).ppm(), l.best().get(0).text()))
+                .map(l -> new Cut(l.best().get(0).ppm()))
                 .findFirst(),
         SEARCH);
   }
 
-  /** The best way to cut one lead: its error and what is set. */
-  private record Cut(double ppm, String setting) {}
+  /** The best way to cut one lead. */
+  private record Cut(double ppm) {}
 
   private interface Cutter {
     Optional<Cut> cut(Ratio lead);
@@ -120,7 +102,7 @@ final class ThreadTopic implements Topic {
       Ratio error = fixed.times(setting).over(lead);
       double ppm = error.sameAs(Ratio.ONE) ? 0 : (error.toDouble() - 1) * 1e6;
       if (best == null || Math.abs(ppm) < Math.abs(best.ppm)) {
-        best = new Cut(ppm, setting.text());
+        best = new Cut(ppm);
       }
     }
     return Optional.ofNullable(best);

@@ -167,7 +167,8 @@ public final class SeatReckoners {
   }
 
   private static Reckoner seat() {
-    return Reckoner.of(ROOM, "bearing-seat-limits", "Limit deviations of a bearing seat and its fit")
+    return Reckoner.of(
+            ROOM, "bearing-seat-limits", "Limit deviations of a bearing seat and its fit")
         .input(
             "zone",
             Input.Kind.TEXT,

@@ -385,7 +385,8 @@ final class StrengthReckoners {
   }
 
   private static Reckoner shearPin() {
-    return Reckoner.of(TrainReckoners.GROUP, "train-shear-pin", "Double-shear pin that protects a train")
+    return Reckoner.of(
+            TrainReckoners.GROUP, "train-shear-pin", "Double-shear pin that protects a train")
         .number("T_q", Unit.NM, "torque at which it shall shear: 1.5 times the largest working one")
         .number("d_shaft", Unit.MM, "shaft diameter")
         .number("tau", Unit.MPA, "shear strength of the pin")
