@@ -158,6 +158,7 @@ public final class Main {
     commands.put("check", CheckCommand::new);
     commands.put("new", NewCommand::new);
     commands.put("reckon", ReckonCommand::new);
+    commands.put("desk", DeskCommand::new);
     return java.util.Collections.unmodifiableMap(commands);
   }
 
@@ -169,11 +170,13 @@ public final class Main {
         "  fettle check BOOK                  what is wrong with a book, with file and line");
     to.println("  fettle new FOLDER                  start a book from a starter lathe");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");
+    to.println("  fettle desk BOOK                   the book as pages, on this machine only");
     to.println("  fettle --version");
     to.println();
     to.println("'fettle COMMAND --help' shows the options of a command.");
     to.println(
-        "Exit status: 0 done, 1 a finding says stop, 2 the input is wrong, 3 it could not be computed.");
+        "Exit status: 0 done, 1 a finding says stop, 2 the input is wrong, 3 it could not be"
+            + " computed.");
   }
 
   static String version() {
