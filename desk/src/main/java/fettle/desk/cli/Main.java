@@ -145,6 +145,7 @@ public final class Main {
     commands.put("new", NewCommand::new);
     commands.put("gearing", GearingCommand::new);
     commands.put("reckon", ReckonCommand::new);
+    commands.put("desk", DeskCommand::new);
     return java.util.Collections.unmodifiableMap(commands);
   }
 
@@ -157,11 +158,13 @@ public final class Main {
     to.println("  fettle new FOLDER                  start a book from a starter lathe");
     to.println("  fettle gearing BOOK threads        change gears for every thread; or teeth for a travel");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");
+    to.println("  fettle desk BOOK                   the book as pages, on this machine only");
     to.println("  fettle --version");
     to.println();
     to.println("'fettle COMMAND --help' shows the options of a command.");
     to.println(
-        "Exit status: 0 done, 1 a finding says stop, 2 the input is wrong, 3 it could not be computed.");
+        "Exit status: 0 done, 1 a finding says stop, 2 the input is wrong, 3 it could not be"
+            + " computed.");
   }
 
   static String version() {

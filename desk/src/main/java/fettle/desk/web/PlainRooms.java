@@ -1,0 +1,112 @@
+package fettle.desk.web;
+
+import fettle.desk.page.ChangePage;
+import fettle.desk.page.RoomPage;
+import fettle.desk.page.Shell;
+import fettle.machine.state.Change;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+
+/** Rooms whose engine is not built yet: they show what the book knows and say what is missing. */
+final class PlainRooms {
+
+  private PlainRooms() {}
+
+  static RoomPage parts(Visit visit) {
+    return room(
+        visit,
+        "parts",
+        "Drawings of the parts are not made yet.",
+        "A part is drawn from its recipe; until then the list below is what the changes ask for.",
+        new Shell.Link("/changes", "Choose a change and see its parts"),
+        ChangesRoom::parts);
+  }
+
+  static RoomPage order(Visit visit) {
+    return room(
+        visit,
+        "order",
+        "The order of work over all changes is not reckoned yet.",
+        "What to buy and what to make first, while the lathe still runs, follows from the steps"
+            + " below.",
+        new Shell.Link("/changes", "Look at the steps of one change"),
+        (v, c) -> {
+          List<ChangePage.Thing> things = new ArrayList<>(ChangesRoom.steps(v, c));
+          ChangesRoom.purchases(v, c)
+              .forEach(
+                  p -> things.add(new ChangePage.Thing("buy " + p.name(), p.what(), p.facts())));
+          return things;
+        });
+  }
+
+  static RoomPage proof(Visit visit) {
+    return room(
+        visit,
+        "proof",
+        "Readings cannot be taken in yet.",
+        "A forecast is worth what a measurement says of it; trials will stand here beside the"
+            + " figures they prove.",
+        new Shell.Link("/lathe", "Look at the figures that want proving"),
+        (v, c) -> List.of());
+  }
+
+  private static RoomPage room(
+      Visit visit,
+      String key,
+      String words,
+      String why,
+      Shell.Link next,
+      BiFunction<Visit, Change, List<ChangePage.Thing>> known) {
+    List<RoomPage.Known> things =
+        visit.book().changes().values().stream()
+            .map(
+                c ->
+                    new RoomPage.Known(
+                        c.title(), "/change?key=" + Visit.coded(c.key()), known.apply(visit, c)))
+            .filter(k -> !k.things().isEmpty())
+            .toList();
+    return new RoomPage(visit.shell(key, key), key, words, why, next, List.of(), things);
+  }
+
+  /** Says what went wrong and what to do next. */
+  static RoomPage refused(Visit visit, Refused refused) {
+    return new RoomPage(
+        visit.plain("not done", ""),
+        heading(refused.status()),
+        refused.words(),
+        refused.next(),
+        new Shell.Link("/lathe", "To the lathe"),
+        refused.problems().stream()
+            .map(
+                p ->
+                    new RoomPage.Line(
+                        p.at().text(),
+                        p.text(),
+                        visit
+                            .opened()
+                            .spots()
+                            .at(p.at())
+                            .map(
+                                s ->
+                                    "/value?file="
+                                        + Visit.coded(s.file())
+                                        + "&path="
+                                        + Visit.coded(s.path()))
+                            .orElse("")))
+            .toList(),
+        List.of());
+  }
+
+  private static String heading(int status) {
+    return switch (status) {
+      case 404 -> "Not there";
+      case 409 -> "Changed meanwhile";
+      case 413 -> "Too much";
+      case 422 -> "The book needs mending";
+      case 403 -> "Refused";
+      case 500 -> "Not done";
+      default -> "That cannot be taken";
+    };
+  }
+}

@@ -1,0 +1,274 @@
+package fettle.desk.web;
+
+import fettle.desk.page.ChangesPage;
+import fettle.desk.page.RoomPage;
+import fettle.desk.page.ValuePage;
+import fettle.desk.template.desk.JtechangeGenerated;
+import fettle.desk.template.desk.JtechangesGenerated;
+import fettle.desk.template.desk.JtefigureGenerated;
+import fettle.desk.template.desk.JtefigureinsideGenerated;
+import fettle.desk.template.desk.JtefollowsGenerated;
+import fettle.desk.template.desk.JtehistoryGenerated;
+import fettle.desk.template.desk.JtejointGenerated;
+import fettle.desk.template.desk.JtelatheGenerated;
+import fettle.desk.template.desk.JtelathepictureGenerated;
+import fettle.desk.template.desk.JtememberGenerated;
+import fettle.desk.template.desk.JtereckonanswerGenerated;
+import fettle.desk.template.desk.JtereckonerGenerated;
+import fettle.desk.template.desk.JtereckonersGenerated;
+import fettle.desk.template.desk.JteroomGenerated;
+import fettle.desk.template.desk.JtevalueGenerated;
+import fettle.machine.text.BookFiles;
+import gg.jte.html.HtmlInterceptor;
+import gg.jte.html.HtmlTemplateOutput;
+import gg.jte.html.OwaspHtmlTemplateOutput;
+import gg.jte.output.StringOutput;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.Handler;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.SameSite;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** Which address shows which page. */
+final class Routes {
+
+  private static final String SAID = "fettle-said";
+  private static final int TOO_MUCH = 413;
+  private static final int YEAR = 31_536_000;
+
+  private final Shelf shelf;
+  private final Guard guard;
+
+  Routes(Shelf shelf, Guard guard) {
+    this.shelf = shelf;
+    this.guard = guard;
+  }
+
+  /** Writes one page record. */
+  private interface Template<P> {
+    void render(HtmlTemplateOutput out, @Nullable HtmlInterceptor none, @Nullable P page);
+  }
+
+  void lay(RoutesConfig routes) {
+    routes.before(guard::check);
+    routes.get("/", c -> c.redirect("/lathe"));
+    routes.get("/assets/{name}", Assets::send);
+    lathe(routes);
+    values(routes);
+    history(routes);
+    rooms(routes);
+    refusals(routes);
+  }
+
+  private void lathe(RoutesConfig routes) {
+    routes.get(
+        "/lathe",
+        page(LatheRoom::lathe, JtelatheGenerated::render, JtelathepictureGenerated::render));
+    routes.get("/lathe.json", c -> c.contentType("application/json").result(Scene.json(visit(c))));
+    routes.get("/member", page(LatheRoom::member, JtememberGenerated::render));
+    routes.get("/changes", this::changes);
+    routes.get("/change", page(ChangesRoom::change, JtechangeGenerated::render));
+    routes.get(
+        "/figure",
+        page(FigureRoom::figure, JtefigureGenerated::render, JtefigureinsideGenerated::render));
+  }
+
+  private void changes(Context context) {
+    Visit visit = visit(context);
+    ChangesPage page = ChangesRoom.list(visit);
+    if (visit.inner()) {
+      send(context, JtejointGenerated::render, page.joint());
+    } else {
+      send(context, JtechangesGenerated::render, page);
+    }
+  }
+
+  private void values(RoutesConfig routes) {
+    Function<Visit, ValuePage> one = v -> ValuesRoom.page(v, notice(v.asked("said")));
+    Function<Visit, ValuePage> several = v -> ValuesRoom.whatIf(v, "");
+    Handler look = page(one, JtevalueGenerated::render, JtefollowsGenerated::render);
+    Handler drag = page(several, JtevalueGenerated::render, JtefollowsGenerated::render);
+    routes.get("/value", look);
+    routes.get("/what-if", drag);
+    routes.post(
+        "/value",
+        c -> {
+          if ("write".equals(c.formParam("do"))) {
+            c.redirect(ValuesRoom.save(visit(c), shelf), HttpStatus.SEE_OTHER);
+          } else {
+            look.handle(c);
+          }
+        });
+    routes.post(
+        "/what-if",
+        c -> {
+          if ("keep".equals(c.formParam("do"))) {
+            c.redirect(ValuesRoom.keep(visit(c), shelf), HttpStatus.SEE_OTHER);
+          } else {
+            drag.handle(c);
+          }
+        });
+  }
+
+  private static String notice(String said) {
+    return said.equals("written")
+        ? "Written into the book. Everything else in the file stands as it was."
+        : "";
+  }
+
+  private void history(RoutesConfig routes) {
+    routes.get(
+        "/history", page(v -> HistoryRoom.page(v, shelf.history()), JtehistoryGenerated::render));
+    routes.post(
+        "/history",
+        c -> {
+          Visit visit = seen(c);
+          String version = visit.asked("version");
+          shelf.restore(visit.opened(), version, "version of " + when(version) + " brought back");
+          c.redirect("/history", HttpStatus.SEE_OTHER);
+        });
+    routes.post(
+        "/undo",
+        c -> {
+          Visit visit = seen(c);
+          shelf.undo(visit.opened());
+          c.redirect(local(visit.asked("back")), HttpStatus.SEE_OTHER);
+        });
+    routes.post(
+        "/measure",
+        c -> {
+          Cookie cookie =
+              new Cookie(Visit.MEASURE, "inch".equals(c.formParam("unit")) ? "inch" : "metric");
+          cookie.setPath("/");
+          cookie.setHttpOnly(true);
+          cookie.setSameSite(SameSite.STRICT);
+          cookie.setMaxAge(YEAR);
+          c.cookie(cookie);
+          c.redirect(local(String.valueOf(c.formParam("back"))), HttpStatus.SEE_OTHER);
+        });
+  }
+
+  private String when(String version) {
+    return shelf.history().versions().stream()
+        .filter(v -> v.id().equals(version))
+        .map(History.Version::when)
+        .findFirst()
+        .orElse("");
+  }
+
+  /** Refuses if the book is no longer what the page showed. */
+  private Visit seen(Context context) {
+    Visit visit = visit(context);
+    if (!visit.opened().mark().equals(visit.asked("mark"))) {
+      throw Refused.overtaken(
+          "The book was changed by another program since this page was made; nothing was done.",
+          "Look at the history and the book as it is now, then decide.");
+    }
+    return visit;
+  }
+
+  /** Returns an address of ours, whatever was sent. */
+  static String local(String back) {
+    boolean ours = back.matches("/(?!/)[\\x21-\\x7e&&[^\\\\]]{0,3000}") || back.equals("/");
+    return ours ? back : "/lathe";
+  }
+
+  private void rooms(RoutesConfig routes) {
+    routes.get("/parts", page(PlainRooms::parts, JteroomGenerated::render));
+    routes.get("/order", page(PlainRooms::order, JteroomGenerated::render));
+    routes.get("/proof", page(PlainRooms::proof, JteroomGenerated::render));
+    routes.get("/reckoners", page(ReckonersRoom::index, JtereckonersGenerated::render));
+    routes.get(
+        "/reckon/{topic}",
+        c ->
+            page(
+                    v -> ReckonersRoom.page(v, c.pathParam("topic")),
+                    JtereckonerGenerated::render,
+                    JtereckonanswerGenerated::render)
+                .handle(c));
+  }
+
+  private void refusals(RoutesConfig routes) {
+    routes.exception(Refused.class, (e, c) -> refuse(c, e));
+    routes.exception(HttpResponseException.class, (e, c) -> refuse(c, of(e.getStatus())));
+    routes.exception(Exception.class, (e, c) -> refuse(c, fault(e)));
+    routes.error(404, "*", c -> unsaid(c, 404));
+    routes.error(TOO_MUCH, "*", c -> unsaid(c, TOO_MUCH));
+  }
+
+  private void unsaid(Context context, int status) {
+    if (context.attribute(SAID) == null) {
+      refuse(context, of(status));
+    }
+  }
+
+  private static Refused of(int status) {
+    return status == 404
+        ? Refused.missing("There is no such page.", "Go on from the lathe.")
+        : status == TOO_MUCH
+            ? Refused.tooMuch()
+            : Refused.wrong("This cannot be taken.", "Go on from the lathe.");
+  }
+
+  /** Writes the report of a fault of ours to a file and says where it lies. */
+  private static Refused fault(Exception fault) {
+    try {
+      Path file = Files.createTempFile("fettle-fault-", ".txt");
+      StringWriter text = new StringWriter();
+      fault.printStackTrace(new PrintWriter(text));
+      Files.writeString(file, text.toString());
+      return Refused.fault("Fettle itself is at fault. The report lies in " + file + ".");
+    } catch (IOException e) {
+      return Refused.fault("Fettle itself is at fault, and the report could not be written.");
+    }
+  }
+
+  private void refuse(Context context, Refused refused) {
+    context.attribute(SAID, true);
+    context.status(refused.status());
+    Opened opened = opened(() -> Opened.of(new BookFiles(Map.of())));
+    Visit visit = new Visit(context, opened, guard.token());
+    RoomPage page = PlainRooms.refused(visit, refused);
+    send(context, JteroomGenerated::render, page);
+  }
+
+  private Opened opened(Supplier<Opened> otherwise) {
+    try {
+      return shelf.open();
+    } catch (Refused e) {
+      return otherwise.get();
+    }
+  }
+
+  private Visit visit(Context context) {
+    return new Visit(context, shelf.open(), guard.token());
+  }
+
+  private <P> Handler page(Function<Visit, P> maker, Template<P> whole) {
+    return page(maker, whole, whole);
+  }
+
+  private <P> Handler page(Function<Visit, P> maker, Template<P> whole, Template<P> inner) {
+    return context -> {
+      Visit visit = visit(context);
+      send(context, visit.inner() ? inner : whole, maker.apply(visit));
+    };
+  }
+
+  private static <P> void send(Context context, Template<P> template, @Nullable P page) {
+    StringOutput text = new StringOutput();
+    template.render(new OwaspHtmlTemplateOutput(text), null, page);
+    context.contentType("text/html; charset=utf-8").result(text.toString());
+  }
+}

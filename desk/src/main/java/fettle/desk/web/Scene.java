@@ -1,0 +1,101 @@
+package fettle.desk.web;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import fettle.machine.lathe.Axis;
+import fettle.machine.lathe.Machine;
+import fettle.machine.lathe.Member;
+import fettle.machine.lathe.Point;
+import fettle.machine.lathe.Seat;
+import fettle.machine.lathe.Solid;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.Objects;
+import java.util.Set;
+
+/** The lathe's members as data for the picture in three dimensions. */
+final class Scene {
+
+  private static final JsonFactory FACTORY = new JsonFactory();
+
+  private Scene() {}
+
+  static String json(Visit visit) {
+    Chosen chosen = visit.chosen();
+    Machine machine = LatheRoom.machine(visit, chosen);
+    Set<String> planned =
+        Chosen.of(visit.opened(), "")
+            .state()
+            .machine()
+            .map(m -> Elevations.differing(m, machine))
+            .orElse(Set.of());
+    Stand stand = Stand.of(machine, LatheRoom.positions(visit, machine));
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = FACTORY.createGenerator(text)) {
+      json.writeStartObject();
+      json.writeArrayFieldStart("members");
+      for (Member member : machine.members().values()) {
+        member(json, member, stand, chosen, planned.contains(member.name()));
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
+  }
+
+  private static void member(
+      JsonGenerator json, Member member, Stand stand, Chosen chosen, Boolean planned)
+      throws IOException {
+    json.writeStartObject();
+    json.writeStringField("name", member.name());
+    json.writeStringField("href", LatheRoom.member(member.name(), chosen));
+    json.writeStringField("on", member.seat().on().orElse(""));
+    json.writeBooleanField("planned", planned);
+    point(json, "at", member.seat().at());
+    json.writeStringField("motion", motion(member.seat()));
+    json.writeStringField("axis", axis(member.seat()).name());
+    json.writeNumberField(
+        "position", Objects.requireNonNullElse(stand.positions().get(member.name()), 0.0));
+    json.writeArrayFieldStart("solids");
+    for (Solid solid : member.envelope().values()) {
+      solid(json, solid);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static String motion(Seat seat) {
+    return seat instanceof Seat.Sliding ? "slides" : seat instanceof Seat.Turning ? "turns" : "";
+  }
+
+  private static Axis axis(Seat seat) {
+    return seat instanceof Seat.Sliding s
+        ? s.axis()
+        : seat instanceof Seat.Turning t ? t.axis() : Axis.Z;
+  }
+
+  private static void solid(JsonGenerator json, Solid solid) throws IOException {
+    json.writeStartObject();
+    if (solid instanceof Solid.Box box) {
+      point(json, "corner", box.corner());
+      point(json, "size", box.size());
+    } else if (solid instanceof Solid.Cylinder c) {
+      point(json, "end", c.end());
+      json.writeStringField("axis", c.axis().name());
+      json.writeNumberField("diameter", c.diameter());
+      json.writeNumberField("length", c.length());
+    }
+    json.writeEndObject();
+  }
+
+  private static void point(JsonGenerator json, String name, Point p) throws IOException {
+    json.writeArrayFieldStart(name);
+    json.writeNumber(p.x());
+    json.writeNumber(p.y());
+    json.writeNumber(p.z());
+    json.writeEndArray();
+  }
+}

@@ -1,0 +1,164 @@
+package fettle.desk.web;
+
+import fettle.machine.text.BookFiles;
+import fettle.machine.text.Parsed;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The folder of a book. It is read anew for every page, so that what a text editor wrote shows at
+ * once; what was computed is kept for as long as the texts stay the same.
+ */
+final class Shelf {
+
+  private static final String NAME =
+      "machine\\.yaml|shop\\.yaml|changes/[a-z0-9][a-z0-9-]{0,59}\\.yaml";
+
+  private final Path folder;
+  private final History history;
+  private final Object saving = new Object();
+  private volatile @Nullable Opened last;
+
+  Shelf(Path folder) {
+    this.folder = folder.toAbsolutePath().normalize();
+    this.history = new History(this.folder.resolve(".history"));
+  }
+
+  History history() {
+    return history;
+  }
+
+  /** Reads the book as it is on the disk now. */
+  Opened open() {
+    Parsed<BookFiles> read = BookFiles.read(folder);
+    BookFiles files = read.orThrow(() -> Refused.unsound(read.problems()));
+    Opened before = last;
+    if (before != null && before.files().equals(files)) {
+      return before;
+    }
+    Opened opened = Opened.of(files);
+    last = opened;
+    return opened;
+  }
+
+  /**
+   * Writes texts into the book, all seen from one state of it: if the files named are no longer as
+   * they were then, nothing is written.
+   *
+   * @param seen the book as the owner saw it
+   * @param texts new text of each file; an empty one removes a change
+   * @param why one line for the history
+   * @param backTo version that this brings back; empty if it is a new one
+   */
+  void save(Opened seen, Map<String, String> texts, String why, String backTo) {
+    synchronized (saving) {
+      Opened now = open();
+      for (String file : texts.keySet()) {
+        if (!file.matches(NAME)) {
+          throw Refused.wrong("'" + file + "' is no file of a book.", "Go back to the book.");
+        }
+        if (!now.mark(file).equals(seen.mark(file))) {
+          throw Refused.overtaken(
+              file + " was changed by another program in the meantime; nothing was written.",
+              "Look at the book as it is now and make your edit again.");
+        }
+      }
+      history.keep(now.files(), "found in the folder", "");
+      for (Map.Entry<String, String> file : texts.entrySet()) {
+        write(file.getKey(), file.getValue());
+      }
+      history.keep(open().files(), why, backTo);
+    }
+  }
+
+  /** Brings back the texts of a version. */
+  void restore(Opened seen, String version, String why) {
+    Map<String, String> then = history.texts(version);
+    Map<String, String> texts = new java.util.LinkedHashMap<>();
+    Set<String> names = new LinkedHashSet<>(then.keySet());
+    names.addAll(seen.files().texts().keySet());
+    for (String name : names) {
+      String text = then.getOrDefault(name, "");
+      if (!text.equals(seen.files().texts().get(name))) {
+        texts.put(name, text);
+      }
+    }
+    save(seen, texts, why, version);
+  }
+
+  /** Brings back what stood before the last saved version. */
+  void undo(Opened seen) {
+    synchronized (saving) {
+      history.keep(seen.files(), "found in the folder", "");
+      List<History.Version> versions = history.versions();
+      String before =
+          history
+              .before(versions)
+              .orElseThrow(
+                  () -> Refused.missing("There is nothing to undo.", "Look at the history."));
+      restore(seen, before, "undone: " + versions.get(0).what());
+    }
+  }
+
+  private void write(String name, String text) {
+    Path file = folder.resolve(name);
+    try {
+      if (Files.isSymbolicLink(file) || Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
+        throw Refused.wrong(name + " is a link or a folder.", "Put an ordinary file there.");
+      }
+      Path parent = List.of(name.split("/")).size() > 1 ? folder.resolve("changes") : folder;
+      if (Files.isSymbolicLink(parent)) {
+        throw Refused.wrong("The folder changes is a link.", "Put an ordinary folder there.");
+      }
+      if (text.isEmpty()) {
+        Files.deleteIfExists(file);
+      } else {
+        Files.createDirectories(parent);
+        replace(parent, file, text);
+      }
+    } catch (IOException e) {
+      throw Refused.disk(name + " could not be written: " + e.getMessage());
+    }
+  }
+
+  /** Writes beside the file, forces it to the disk, then lets it take the file's place at once. */
+  private static void replace(Path parent, Path file, String text) throws IOException {
+    Path fresh = Files.createTempFile(parent, ".fettle-", ".part");
+    try {
+      try (FileChannel channel = FileChannel.open(fresh, StandardOpenOption.WRITE)) {
+        ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+        while (bytes.hasRemaining()) {
+          channel.write(bytes);
+        }
+        channel.force(true);
+      }
+      keepPermissions(file, fresh);
+      Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(fresh);
+    }
+  }
+
+  private static void keepPermissions(Path from, Path to) throws IOException {
+    boolean posix = Files.getFileStore(to).supportsFileAttributeView("posix");
+    if (posix) {
+      Files.setPosixFilePermissions(
+          to,
+          Files.exists(from)
+              ? Files.getPosixFilePermissions(from)
+              : java.nio.file.attribute.PosixFilePermissions.fromString("rw-r--r--"));
+    }
+  }
+}

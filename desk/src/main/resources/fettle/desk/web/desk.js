@@ -1,0 +1,49 @@
+// Small conveniences over pages that work without them.
+const all = (selector, root = document) => [...root.querySelectorAll(selector)];
+
+// A slider beside a value writes its number into the value's text.
+document.addEventListener("input", (event) => {
+  const slide = event.target.closest?.("input[data-pattern]");
+  if (slide) {
+    const field = slide.form.elements.namedItem(slide.dataset.for);
+    field.value = slide.dataset.pattern.replace("#", slide.value);
+    mark(field);
+  } else if (event.target.matches?.("[data-stands]")) {
+    mark(event.target);
+  } else if (event.target.matches?.("input[data-member]")) {
+    event.target.closest("label").querySelector("output").value = event.target.value;
+  }
+});
+
+// A value that differs from the book is drawn in marking blue.
+function mark(field) {
+  field.classList.toggle("differs", field.value !== field.dataset.stands);
+}
+all("[data-stands]").forEach(mark);
+
+// Copies the address of a result.
+document.addEventListener("click", (event) => {
+  const button = event.target.closest?.("button[data-copy]");
+  if (button) {
+    const address = new URL(button.dataset.copy, location.href).href;
+    navigator.clipboard.writeText(address).then(
+      () => { button.textContent = "copied"; },
+      () => { button.textContent = "select the address instead"; });
+  }
+});
+
+// The picture in three dimensions is loaded only when somebody wants it.
+const solid = document.querySelector("details[data-scene]");
+if (solid) {
+  const open = () => {
+    if (solid.open && !solid.dataset.loaded) {
+      solid.dataset.loaded = "yes";
+      import("/assets/solid.js")
+        .then((m) => m.show(document.getElementById("solid"), solid.dataset.scene))
+        .catch(() => { document.getElementById("solid").textContent =
+          "This browser cannot draw in three dimensions; the side elevation shows the same lathe."; });
+    }
+  };
+  solid.addEventListener("toggle", open);
+  open();
+}

@@ -1,0 +1,128 @@
+// The lathe in three dimensions: each member a group on the member it sits on, so that moving a
+// slide carries everything that stands on it. X is towards the operator, Y up, Z to the tailstock.
+import * as THREE from "/assets/three.module.min.js";
+
+const unit = { X: new THREE.Vector3(1, 0, 0), Y: new THREE.Vector3(0, 1, 0), Z: new THREE.Vector3(0, 0, 1) };
+
+export async function show(place, address) {
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error("no scene");
+  const data = await answer.json();
+  const ink = getComputedStyle(document.documentElement);
+  const colour = (name) => new THREE.Color(ink.getPropertyValue(name).trim());
+  const renderer = new THREE.WebGLRenderer({ antialias: true, alpha: true });
+  place.replaceChildren(renderer.domElement);
+  renderer.domElement.setAttribute("role", "img");
+  renderer.domElement.setAttribute("aria-label", "The lathe in three dimensions; the list of members says the same in words");
+  const scene = new THREE.Scene();
+  const groups = new Map();
+  const seats = new Map();
+  const targets = [];
+  for (const member of data.members) {
+    const group = new THREE.Group();
+    groups.set(member.name, group);
+    seats.set(member.name, member);
+    for (const solid of member.solids) {
+      const body = mesh(solid, colour(member.planned ? "--blue" : "--steel"), colour("--ink"));
+      body.traverse((part) => { part.userData.member = member; });
+      targets.push(body.children[0]);
+      group.add(body);
+    }
+  }
+  for (const member of data.members) {
+    (groups.get(member.on) ?? scene).add(groups.get(member.name));
+    move(member, member.position);
+  }
+  scene.add(new THREE.HemisphereLight(0xffffff, 0x888877, 2.2));
+  const sun = new THREE.DirectionalLight(0xffffff, 1.6);
+  sun.position.set(600, 900, 300);
+  scene.add(sun);
+
+  const box = new THREE.Box3().setFromObject(scene);
+  const middle = box.getCenter(new THREE.Vector3());
+  const camera = new THREE.PerspectiveCamera(30, 1, 10, 20000);
+  const view = { turn: 0.5, lift: 0.35, far: box.getSize(new THREE.Vector3()).length() * 1.5 };
+
+  function move(member, position) {
+    const group = groups.get(member.name);
+    group.position.set(...member.at);
+    if (member.motion === "slides") group.position.addScaledVector(unit[member.axis], position);
+    if (member.motion === "turns") group.setRotationFromAxisAngle(unit[member.axis], position * Math.PI / 180);
+  }
+
+  function draw() {
+    const width = place.clientWidth;
+    const height = Math.max(260, Math.min(width * 0.5, 620));
+    renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
+    renderer.setSize(width, height);
+    camera.aspect = width / height;
+    camera.updateProjectionMatrix();
+    const flat = Math.cos(view.lift) * view.far / Math.min(1, camera.aspect / 1.6);
+    camera.position.set(
+      middle.x + flat * Math.cos(view.turn),
+      middle.y + Math.sin(view.lift) * view.far,
+      middle.z + flat * Math.sin(view.turn));
+    camera.lookAt(middle);
+    renderer.render(scene, camera);
+  }
+
+  const pointers = new Map();
+  let travelled = 0;
+  const canvas = renderer.domElement;
+  canvas.addEventListener("pointerdown", (e) => { canvas.setPointerCapture(e.pointerId); pointers.set(e.pointerId, e); travelled = 0; });
+  canvas.addEventListener("pointermove", (e) => {
+    const before = pointers.get(e.pointerId);
+    if (!before) return;
+    if (pointers.size === 2) {
+      const other = [...pointers.values()].find((p) => p.pointerId !== e.pointerId);
+      const gap = (p) => Math.hypot(p.clientX - other.clientX, p.clientY - other.clientY);
+      near(gap(before) / Math.max(1, gap(e)));
+    } else {
+      view.turn += (e.clientX - before.clientX) * 0.006;
+      view.lift = Math.max(-0.2, Math.min(1.5, view.lift + (e.clientY - before.clientY) * 0.006));
+    }
+    travelled += Math.abs(e.clientX - before.clientX) + Math.abs(e.clientY - before.clientY);
+    pointers.set(e.pointerId, e);
+    draw();
+  });
+  const near = (factor) => { view.far = Math.max(150, Math.min(6000, view.far * factor)); };
+  canvas.addEventListener("pointerup", (e) => {
+    pointers.delete(e.pointerId);
+    if (travelled < 6) {
+      const rect = canvas.getBoundingClientRect();
+      const at = new THREE.Vector2((e.clientX - rect.left) / rect.width * 2 - 1, 1 - (e.clientY - rect.top) / rect.height * 2);
+      const ray = new THREE.Raycaster();
+      ray.setFromCamera(at, camera);
+      const hit = ray.intersectObjects(targets)[0];
+      if (hit) location.href = hit.object.userData.member.href;
+    }
+  });
+  canvas.addEventListener("pointercancel", (e) => pointers.delete(e.pointerId));
+  canvas.addEventListener("wheel", (e) => { e.preventDefault(); near(Math.exp(e.deltaY * 0.001)); draw(); }, { passive: false });
+  document.querySelectorAll("input[data-member]").forEach((slider) => {
+    const follow = () => { const m = seats.get(slider.dataset.member); if (m) { move(m, Number(slider.value)); draw(); } };
+    slider.addEventListener("input", follow);
+    follow();
+  });
+  new ResizeObserver(draw).observe(place);
+  draw();
+  place.dataset.drawn = String(targets.length);
+}
+
+function mesh(solid, colour, edge) {
+  let shape;
+  const body = new THREE.Group();
+  if (solid.size) {
+    shape = new THREE.BoxGeometry(...solid.size);
+    body.position.set(...solid.corner.map((c, i) => c + solid.size[i] / 2));
+  } else {
+    shape = new THREE.CylinderGeometry(solid.diameter / 2, solid.diameter / 2, solid.length, 40);
+    body.position.set(...solid.end);
+    body.position.addScaledVector(unit[solid.axis], solid.length / 2);
+    if (solid.axis === "X") body.rotation.z = Math.PI / 2;
+    if (solid.axis === "Z") body.rotation.x = Math.PI / 2;
+  }
+  body.add(new THREE.Mesh(shape, new THREE.MeshLambertMaterial({ color: colour })));
+  body.add(new THREE.LineSegments(new THREE.EdgesGeometry(shape, 30), new THREE.LineBasicMaterial({ color: edge })));
+  return body;
+}

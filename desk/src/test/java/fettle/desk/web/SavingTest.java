@@ -1,0 +1,157 @@
+package fettle.desk.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/** An edit changes one value and nothing else, loses nothing, and can be taken back. */
+final class SavingTest {
+
+  private static final String SADDLE = "members.saddle.mass";
+  private final OpenDesk desk = OpenDesk.demo();
+
+  @AfterEach
+  void close() {
+    desk.close();
+  }
+
+  @Test
+  void anEditChangesOneValueAndLeavesCommentsAndOrder() {
+    String before = desk.text("machine.yaml");
+    assertThat(desk.edit("machine.yaml", SADDLE, "4.4 kg ± 0.2 kg").statusCode()).isEqualTo(303);
+    assertThat(desk.text("machine.yaml"))
+        .isEqualTo(before.replace("mass: 4.2 kg ± 0.2 kg", "mass: 4.4 kg ± 0.2 kg"))
+        .contains("# The Dunlin 85 as it was bought.");
+  }
+
+  @Test
+  void anEditWithinAFlowMappingOfAChangeKeepsTheLine() {
+    String file = "changes/saddle-dial.yaml";
+    String before = desk.text(file);
+    String path = "differs.trains.saddle drive.elements.handwheel pair.driven";
+    assertThat(desk.edit(file, path, "38").statusCode()).isEqualTo(303);
+    assertThat(desk.text(file)).isEqualTo(before.replace("driven: 39", "driven: 38"));
+  }
+
+  @Test
+  void aWrongValueIsRefusedWithPlaceAndExpectation() {
+    String before = desk.text("machine.yaml");
+    HttpResponse<String> answer = desk.edit("machine.yaml", SADDLE, "4.4");
+    assertThat(answer.statusCode()).isEqualTo(400);
+    assertThat(answer.body()).contains("machine.yaml:54").contains("a mass with its unit");
+    assertThat(desk.text("machine.yaml")).isEqualTo(before);
+  }
+
+  @Test
+  void anEditByATextEditorIsNoticedAndNotOverwritten() {
+    String page = desk.get(OpenDesk.valueAt("machine.yaml", SADDLE)).body();
+    String theirs = desk.text("machine.yaml").replace("mass: 4.2 kg", "mass: 4.9 kg");
+    desk.write("machine.yaml", theirs);
+    HttpResponse<String> answer =
+        desk.post(
+            "/value",
+            Map.of(
+                "token",
+                OpenDesk.hidden(page, "token"),
+                "mark",
+                OpenDesk.hidden(page, "mark"),
+                "file",
+                "machine.yaml",
+                "path",
+                SADDLE,
+                "v",
+                "4.4 kg",
+                "do",
+                "write"));
+    assertThat(answer.statusCode()).isEqualTo(409);
+    assertThat(answer.body()).contains("changed by another program");
+    assertThat(desk.text("machine.yaml")).isEqualTo(theirs);
+    assertThat(desk.get(OpenDesk.valueAt("machine.yaml", SADDLE)).body()).contains("4.9 kg");
+  }
+
+  @Test
+  void undoGoesBackStepByStep() {
+    String first = desk.text("machine.yaml");
+    desk.edit("machine.yaml", SADDLE, "4.4 kg");
+    String second = desk.text("machine.yaml");
+    desk.edit("machine.yaml", "lathe.centre height", "86 mm");
+    assertThat(desk.undo().statusCode()).isEqualTo(303);
+    assertThat(desk.text("machine.yaml")).isEqualTo(second);
+    assertThat(desk.undo().statusCode()).isEqualTo(303);
+    assertThat(desk.text("machine.yaml")).isEqualTo(first);
+    assertThat(desk.undo().statusCode()).isEqualTo(404);
+    assertThat(desk.text("machine.yaml")).isEqualTo(first);
+  }
+
+  @Test
+  void undoKeepsWhatATextEditorWroteInTheHistory() {
+    desk.edit("machine.yaml", SADDLE, "4.4 kg");
+    String theirs = desk.text("machine.yaml") + "# a note of the owner\n";
+    desk.write("machine.yaml", theirs);
+    assertThat(desk.undo().statusCode()).isEqualTo(303);
+    assertThat(desk.text("machine.yaml")).doesNotContain("a note of the owner");
+    String history = desk.get("/history").body();
+    assertThat(history).contains("found in the folder");
+    assertThat(desk.undo().statusCode()).isEqualTo(303);
+    assertThat(desk.text("machine.yaml")).contains("mass: 4.2 kg");
+  }
+
+  @Test
+  void everyVersionCanBeLookedAtAndBroughtBack() {
+    String first = desk.text("machine.yaml");
+    desk.edit("machine.yaml", SADDLE, "4.4 kg");
+    desk.edit("machine.yaml", SADDLE, "4.5 kg");
+    String list = desk.get("/history").body();
+    String oldest = list.substring(list.lastIndexOf("/history?version=") + 17).split("\"")[0];
+    String page = desk.get("/history?version=" + oldest).body();
+    assertThat(page).contains("4.5 kg").contains("4.2 kg ± 0.2 kg").contains("Bring this version");
+    HttpResponse<String> answer =
+        desk.post(
+            "/history",
+            Map.of(
+                "token", OpenDesk.hidden(page, "token"),
+                "mark", OpenDesk.hidden(page, "mark"),
+                "version", oldest));
+    assertThat(answer.statusCode()).isEqualTo(303);
+    assertThat(desk.text("machine.yaml")).isEqualTo(first);
+  }
+
+  @Test
+  void aWhatIfIsKeptAsANewChangeAndUndone() {
+    String page = desk.get("/what-if?in=" + OpenDesk.coded("trains.saddle drive")).body();
+    HttpResponse<String> answer =
+        desk.post(
+            "/what-if",
+            Map.of(
+                "token", OpenDesk.hidden(page, "token"),
+                "mark", OpenDesk.hidden(page, "mark"),
+                "state", "as-it-stands",
+                "in", "trains.saddle drive",
+                "title", "One tooth: less!",
+                "w.trains.saddle drive.elements.handwheel pair.driven", "38",
+                "do", "keep"));
+    assertThat(answer.statusCode()).isEqualTo(303);
+    String file = "changes/one-tooth-less.yaml";
+    assertThat(desk.text(file))
+        .contains("title: \"One tooth: less!\"")
+        .contains("needs: [saddle-dial]")
+        .contains("driven: 38");
+    assertThat(desk.get("/change?key=one-tooth-less").body()).contains("travel per turn");
+    assertThat(desk.undo().statusCode()).isEqualTo(303);
+    assertThat(desk.file(file)).doesNotExist();
+  }
+
+  @Test
+  void aBrokenBookIsShownWithTheLineToMend() {
+    desk.write(
+        "machine.yaml", desk.text("machine.yaml").replace("mass: 4.2 kg ± 0.2 kg", "mass: heavy"));
+    HttpResponse<String> page = desk.get("/lathe");
+    assertThat(page.statusCode()).isEqualTo(422);
+    assertThat(page.body()).contains("machine.yaml:54").contains("Mend this value");
+    assertThat(desk.edit("machine.yaml", SADDLE, "4.2 kg").statusCode()).isEqualTo(303);
+    assertThat(desk.get("/lathe").statusCode()).isEqualTo(200);
+  }
+}
