@@ -14,7 +14,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** The outputs printed in the README are what the program prints; {@code -Dfettle.write} renews them. */
+/**
+ * The outputs printed in the README are what the program prints; {@code -Dfettle.write} renews
+ * them.
+ */
 class ReadmeTest {
 
   private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();

@@ -1,6 +1,5 @@
 package fettle.desk.cli;
 
-
 /** One command of the command line. */
 interface Command {
 

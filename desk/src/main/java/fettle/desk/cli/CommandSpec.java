@@ -85,7 +85,10 @@ final class CommandSpec {
     words.forEach(w -> line(text, w.label(), w.description()));
     for (Option option : options.getOptions()) {
       String label = "--" + option.getLongOpt();
-      line(text, option.hasArg() ? label + " " + option.getArgName() : label, option.getDescription());
+      line(
+          text,
+          option.hasArg() ? label + " " + option.getArgName() : label,
+          option.getDescription());
     }
     return text.toString();
   }

@@ -61,9 +61,7 @@ final class ForecastCommand implements Command {
         terminal.out().println("written: " + file);
       } else {
         TextForecast.Detail detail =
-            given.on("--workings")
-                ? TextForecast.Detail.WORKINGS
-                : TextForecast.Detail.BRIEF;
+            given.on("--workings") ? TextForecast.Detail.WORKINGS : TextForecast.Detail.BRIEF;
         TextForecast.print(page, detail, shape(given, terminal));
       }
     }
@@ -119,7 +117,6 @@ final class ForecastCommand implements Command {
           "--width: found '" + width + "', expected a number of columns from 10 to 9999");
     }
     int columns = width.isEmpty() ? terminal.width() : Integer.parseInt(width);
-    return terminal.with(
-        columns, given.on("--plain") ? Terminal.Inks.PLAIN : terminal.inks());
+    return terminal.with(columns, given.on("--plain") ? Terminal.Inks.PLAIN : terminal.inks());
   }
 }

@@ -37,10 +37,13 @@ final class GearingCommand implements Command {
             "TRAIN --travel '25 mm': the teeth of its gear pair that bring a turn nearest to a travel,",
             "on the centres that are there. Every train and every pair is tried; none is missed.");
     spec.addPositional(Options.one("BOOK", "The folder of the book."));
-    spec.addPositional(Options.one("threads|TRAIN", "'threads', or the name of a train, in quotes."));
+    spec.addPositional(
+        Options.one("threads|TRAIN", "'threads', or the name of a train, in quotes."));
     spec.addOption(Options.text("--state", "STATE", "The state of the lathe; else as it stands."));
     spec.addOption(Options.text("--list", "LIST", "Pitches: " + lists() + "; else iso-261."));
-    spec.addOption(Options.text("--lead", "LEAD", "One lead instead of a list, such as '1.25 mm' or '19 tpi'."));
+    spec.addOption(
+        Options.text(
+            "--lead", "LEAD", "One lead instead of a list, such as '1.25 mm' or '19 tpi'."));
     spec.addOption(Options.text("--best", "N", "How many trains for each lead; else 1."));
     spec.addOption(Options.text("--wheels", "N", "At most 2, 4 or 6 wheels; else 4."));
     spec.addOption(Options.flag("--buy", "Say which one more wheel would help the list most."));
@@ -55,7 +58,9 @@ final class GearingCommand implements Command {
   public ExitStatus run(ParseResult given, Terminal terminal) {
     Book book = Books.open(given.word(0));
     Machine machine =
-        Books.sound(Books.state(book, given.option("--state", "as-it-stands"))).machine().orElseThrow();
+        Books.sound(Books.state(book, given.option("--state", "as-it-stands")))
+            .machine()
+            .orElseThrow();
     try {
       if (given.word(1).equals("threads")) {
         threads(book, machine, given, terminal);
@@ -92,7 +97,10 @@ final class GearingCommand implements Command {
     if (given.on("--buy")) {
       purchases(query, machine, terminal);
     }
-    terminal.out().println("Isolate the lathe before gears are touched; close the cover before the spindle turns.");
+    terminal
+        .out()
+        .println(
+            "Isolate the lathe before gears are touched; close the cover before the spindle turns.");
   }
 
   private static void table(List<String> names, ChangeGearSearch.Result result, Terminal terminal) {
@@ -101,15 +109,22 @@ final class GearingCommand implements Command {
       if (best.isEmpty()) {
         terminal.out().printf(Locale.ROOT, "%-10s no train within 2 percent%n", names.get(i));
       }
+      String name = names.get(i);
       for (ChangeGearSearch.Train train : best) {
         terminal
             .out()
             .printf(
                 Locale.ROOT,
                 "%-10s %-28s %s%n",
-                train == best.get(0) ? names.get(i) : "",
+                name,
                 train.text(),
-                train.exact() ? "exact" : signed(train.ppm()) + " ppm, " + signed(train.ppm() * 0.025) + " µm over 25 mm");
+                train.exact()
+                    ? "exact"
+                    : signed(train.ppm())
+                        + " ppm, "
+                        + signed(train.ppm() * 0.025)
+                        + " µm over 25 mm");
+        name = "";
       }
     }
     terminal
@@ -125,7 +140,12 @@ final class GearingCommand implements Command {
   }
 
   private static void purchases(ChangeGearSearch.Query query, Machine machine, Terminal terminal) {
-    double limit = machine.values().block("limits").map(l -> l.need("lead error").value() * ALIKE).orElse(1000.0);
+    double limit =
+        machine
+            .values()
+            .block("limits")
+            .map(l -> l.need("lead error").value() * ALIKE)
+            .orElse(1000.0);
     List<ChangeGearSearch.Purchase> purchases = ChangeGearSearch.purchases(query, 15, 130, limit);
     terminal.out().println("One more wheel that would help most:");
     for (ChangeGearSearch.Purchase p : purchases.subList(0, Math.min(5, purchases.size()))) {
@@ -187,7 +207,8 @@ final class GearingCommand implements Command {
         Arrays.stream(ThreadPitches.values())
             .filter(l -> word(l).equals(name))
             .findFirst()
-            .orElseThrow(() -> Failure.input("--list: found '" + name + "', expected one of " + lists()));
+            .orElseThrow(
+                () -> Failure.input("--list: found '" + name + "', expected one of " + lists()));
     list.printed().forEach(p -> names.add(list.name(p)));
     leads.addAll(list.leads());
   }
@@ -196,17 +217,27 @@ final class GearingCommand implements Command {
     String name = given.word(1);
     Train train = machine.trains().get(name);
     if (train == null) {
-      throw Failure.input("there is no train '" + name + "'. " + Nearest.hint(name, machine.trains().keySet()));
+      throw Failure.input(
+          "there is no train '" + name + "'. " + Nearest.hint(name, machine.trains().keySet()));
     }
     Element.GearPair pair =
         train.elements().stream()
-            .filter(e -> e instanceof Element.GearPair p && p.values().has("module") && p.values().has("centre distance"))
+            .filter(
+                e ->
+                    e instanceof Element.GearPair p
+                        && p.values().has("module")
+                        && p.values().has("centre distance"))
             .map(e -> (Element.GearPair) e)
             .findFirst()
             .orElseThrow(
-                () -> Failure.notComputed("the train '" + name + "' has no gear pair with module and centre distance"));
+                () ->
+                    Failure.notComputed(
+                        "the train '"
+                            + name
+                            + "' has no gear pair with module and centre distance"));
     if (!train.linear() || given.option("--travel", "").isEmpty()) {
-      throw Failure.input("--travel LENGTH is missing: the travel per turn that is wanted, such as --travel '25 mm'");
+      throw Failure.input(
+          "--travel LENGTH is missing: the travel per turn that is wanted, such as --travel '25 mm'");
     }
     Ratio wanted = length("--travel", given.option("--travel", "")).exact();
     TeethOnCentres search =
@@ -223,7 +254,9 @@ final class GearingCommand implements Command {
       terminal.out().println(json(found, shown));
       return;
     }
-    terminal.out().println(name + ", " + pair.name() + ": now " + pair.driver() + "/" + pair.driven());
+    terminal
+        .out()
+        .println(name + ", " + pair.name() + ": now " + pair.driver() + "/" + pair.driven());
     for (TeethOnCentres.Choice c : found.choices().subList(0, shown)) {
       terminal
           .out()
@@ -242,7 +275,9 @@ final class GearingCommand implements Command {
     terminal
         .out()
         .println(
-            found.choices().size() + " pairs run on these centres; " + found.refused()
+            found.choices().size()
+                + " pairs run on these centres; "
+                + found.refused()
                 + " others would be undercut, pointed, foul or lose contact.");
   }
 
@@ -294,7 +329,8 @@ final class GearingCommand implements Command {
   private static int number(ParseResult given, String option, int otherwise) {
     String text = given.option(option, String.valueOf(otherwise));
     if (!text.matches("[1-9]\\d{0,3}")) {
-      throw Failure.input(option + ": found '" + text + "', expected a whole number from 1 to 9999");
+      throw Failure.input(
+          option + ": found '" + text + "', expected a whole number from 1 to 9999");
     }
     return Integer.parseInt(text);
   }
@@ -308,6 +344,7 @@ final class GearingCommand implements Command {
   }
 
   private static String lists() {
-    return String.join(", ", Arrays.stream(ThreadPitches.values()).map(GearingCommand::word).toList());
+    return String.join(
+        ", ", Arrays.stream(ThreadPitches.values()).map(GearingCommand::word).toList());
   }
 }

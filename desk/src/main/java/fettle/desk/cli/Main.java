@@ -156,7 +156,8 @@ public final class Main {
     to.println(
         "  fettle check BOOK                  what is wrong with a book, with file and line");
     to.println("  fettle new FOLDER                  start a book from a starter lathe");
-    to.println("  fettle gearing BOOK threads        change gears for every thread; or teeth for a travel");
+    to.println(
+        "  fettle gearing BOOK threads        change gears for every thread; or teeth for a travel");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");
     to.println("  fettle desk BOOK                   the book as pages, on this machine only");
     to.println("  fettle --version");

@@ -19,7 +19,12 @@ final class Options {
   }
 
   static Option text(String name, String label, String description) {
-    return Option.builder().longOpt(name.substring(2)).hasArg().argName(label).desc(description).build();
+    return Option.builder()
+        .longOpt(name.substring(2))
+        .hasArg()
+        .argName(label)
+        .desc(description)
+        .build();
   }
 
   static CommandSpec.Word one(String label, String description) {

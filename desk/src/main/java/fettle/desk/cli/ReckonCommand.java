@@ -26,7 +26,8 @@ final class ReckonCommand implements Command {
             "One single calculation: fettle reckon rack-travel z1=13 z2=40 z3=15 m='16 DP'",
             "A value without a unit is in the unit the list names.");
     spec.addPositional(
-        Options.many("TOPIC NAME=VALUE",
+        Options.many(
+            "TOPIC NAME=VALUE",
             "The topic, then its inputs; a topic alone shows what it asks for."));
     spec.addOption(Options.flag("--list", "List every topic."));
     spec.addOption(Options.flag("--json", "Write JSON; docs/reckon.schema.json describes it."));

@@ -12,7 +12,8 @@ public final class Training {
 
   /** Takes the folder of a sound book. */
   public static void main(String[] args) {
-    PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
+    PrintStream nowhere =
+        new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
     Terminal terminal = new Terminal(nowhere, nowhere, 100, Terminal.Inks.COLOUR);
     List<String[]> runs =
         List.of(

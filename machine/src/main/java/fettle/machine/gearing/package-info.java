@@ -1,4 +1,7 @@
-/** Teeth for the lathe that is there: thread tables from the gears in the drawer, pairs on old centres. */
+/**
+ * Teeth for the lathe that is there: thread tables from the gears in the drawer, pairs on old
+ * centres.
+ */
 @NullMarked
 package fettle.machine.gearing;
 

@@ -19,7 +19,8 @@ import java.util.Optional;
 /** Whether gears that were chosen by their teeth also run on the centres that are there. */
 final class GearTopic implements Topic {
 
-  private static final Source PAIR = Source.page("ISO 21771:2007", "pairs on a given centre distance");
+  private static final Source PAIR =
+      Source.page("ISO 21771:2007", "pairs on a given centre distance");
   private static final Source PRACTICE =
       Source.practice("limits of small gears: contact ratio, undercut, tip width, tip clearance");
 
@@ -89,8 +90,7 @@ final class GearTopic implements Topic {
     Working working = Working.of("alpha_w", Unit.DEG, "acos(m*(z1 + z2)/2*cos(alpha)/a_w)", terms);
     String angle = "acos(m*(z1 + z2)/2*cos(alpha)/a_w)";
     String involute = "(tan(" + angle + ") - " + angle + " - tan(alpha) + alpha)";
-    Working sum =
-        Working.of("x_sum", Unit.ONE, "(z1 + z2)*" + involute + "/(2*tan(alpha))", terms);
+    Working sum = Working.of("x_sum", Unit.ONE, "(z1 + z2)*" + involute + "/(2*tan(alpha))", terms);
     List<Term> shifted = new ArrayList<>(terms);
     shifted.add(v.need("driver shift").term("x1"));
     shifted.add(v.need("driven shift").term("x2"));
