@@ -45,6 +45,7 @@ final class Routes {
 
   private static final String SAID = "fettle-said";
   private static final int TOO_MUCH = 413;
+  private static final int CONFLICT = 409;
   private static final int YEAR = 31_536_000;
 
   private final Shelf shelf;
@@ -101,15 +102,7 @@ final class Routes {
     Handler drag = page(several, JtevalueGenerated::render, JtefollowsGenerated::render);
     routes.get("/value", look);
     routes.get("/what-if", drag);
-    routes.post(
-        "/value",
-        c -> {
-          if ("write".equals(c.formParam("do"))) {
-            c.redirect(ValuesRoom.save(visit(c), shelf), HttpStatus.SEE_OTHER);
-          } else {
-            look.handle(c);
-          }
-        });
+    routes.post("/value", c -> edit(c, look));
     routes.post(
         "/what-if",
         c -> {
@@ -119,6 +112,27 @@ final class Routes {
             drag.handle(c);
           }
         });
+  }
+
+  /** Writes a value; if the file was changed meanwhile, shows both and lets the owner choose. */
+  private void edit(Context context, Handler look) throws Exception {
+    if (!"write".equals(context.formParam("do"))) {
+      look.handle(context);
+      return;
+    }
+    Visit visit = visit(context);
+    try {
+      context.redirect(ValuesRoom.save(visit, shelf), HttpStatus.SEE_OTHER);
+    } catch (Refused e) {
+      if (e.status() != CONFLICT) {
+        throw e;
+      }
+      context.status(CONFLICT);
+      send(
+          context,
+          JtevalueGenerated::render,
+          ValuesRoom.page(visit(context), e.words() + " " + e.next()));
+    }
   }
 
   private static String notice(String said) {

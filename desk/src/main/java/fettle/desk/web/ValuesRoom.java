@@ -131,8 +131,8 @@ final class ValuesRoom {
           file
               + " was changed by another program since this page was made. Nothing was written, so"
               + " nothing is lost.",
-          "Open the value again to see what stands there now; then decide which of the two is"
-              + " right.");
+          "Below stands what the file says now and what you typed: write yours over it, or let it"
+              + " go.");
     }
   }
 

@@ -377,7 +377,7 @@ final class HostileTest {
   }
 
   private static String raw(String request) throws IOException {
-    try (Socket socket = new Socket("127.0.0.1", desk.port())) {
+    try (Socket socket = new Socket(java.net.InetAddress.getLoopbackAddress(), desk.port())) {
       socket.setSoTimeout(60_000);
       OutputStream out = socket.getOutputStream();
       out.write(request.getBytes(StandardCharsets.UTF_8));
