@@ -188,8 +188,7 @@ final class Aggregation {
     return new BlockMatrix(a.rows, b, MODES, start, Arrays.copyOf(columns, total), value);
   }
 
-  private static void subtract(
-      float[] a, int at, float[] p, int from, float[] out, int to, int b) {
+  private static void subtract(float[] a, int at, float[] p, int from, float[] out, int to, int b) {
     for (int i = 0; i < b; i++) {
       for (int k = 0; k < b; k++) {
         float v = a[at + i * b + k];

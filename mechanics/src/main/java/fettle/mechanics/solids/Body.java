@@ -82,9 +82,7 @@ public record Body(List<Step> steps) {
     if (side != Shape.Side.CUT) {
       return side == Shape.Side.INSIDE ? 1 : 0;
     }
-    double[] middle = {
-      (low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2
-    };
+    double[] middle = {(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2};
     if (depth == 0) {
       return contains(middle[0], middle[1], middle[2]) ? 1 : 0;
     }
@@ -111,7 +109,6 @@ public record Body(List<Step> steps) {
     }
     return sum / count;
   }
-
 
   /** Axes along which the body may change within the box: none along a cylinder's own axis. */
   private boolean[] cutAxes(double[] low, double[] high) {

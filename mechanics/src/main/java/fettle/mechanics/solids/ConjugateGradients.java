@@ -65,7 +65,10 @@ final class ConjugateGradients {
     }
     if (!(residual <= 10 * tolerance)) {
       throw new IllegalStateException(
-          "the elastic solution did not settle (residual " + residual + " after " + iterations
+          "the elastic solution did not settle (residual "
+              + residual
+              + " after "
+              + iterations
               + " iterations): the part is not held in every direction, or a step of the grid is"
               + " far too thin");
     }
@@ -102,8 +105,7 @@ final class ConjugateGradients {
     }
   }
 
-  private static void direction(
-      float[] z, double grow, double beta, double[] p, int from, int to) {
+  private static void direction(float[] z, double grow, double beta, double[] p, int from, int to) {
     for (int i = from; i < to; i++) {
       p[i] = grow * z[i] + beta * p[i];
     }

@@ -116,7 +116,12 @@ final class FirstCoarse {
       int ci = i - 1 + (c & 1);
       int cj = j - 1 + (c >> 1 & 1);
       int ck = k - 1 + (c >> 2);
-      if (ci >= 0 && cj >= 0 && ck >= 0 && ci < cells.nx && cj < cells.ny && ck < cells.nz
+      if (ci >= 0
+          && cj >= 0
+          && ck >= 0
+          && ci < cells.nx
+          && cj < cells.ny
+          && ck < cells.nz
           && cells.fill[cells.cellIndex(ci, cj, ck)] > 0) {
         around[count++] = coarseAt(ci, cj, ck);
       }
@@ -189,7 +194,12 @@ final class FirstCoarse {
       int ci = i - 1 + (c & 1);
       int cj = j - 1 + (c >> 1 & 1);
       int ck = k - 1 + (c >> 2);
-      if (ci >= 0 && cj >= 0 && ck >= 0 && ci < cells.nx && cj < cells.ny && ck < cells.nz
+      if (ci >= 0
+          && cj >= 0
+          && ck >= 0
+          && ci < cells.nx
+          && cj < cells.ny
+          && ck < cells.nz
           && cells.fill[cells.cellIndex(ci, cj, ck)] > 0) {
         owner = coarseAt(ci, cj, ck);
       }
@@ -346,7 +356,9 @@ final class FirstCoarse {
         int j = 2 * y + (child >> 1 & 1);
         int k = 2 * z + (child >> 2);
         whole =
-            i < cells.nx && j < cells.ny && k < cells.nz
+            i < cells.nx
+                && j < cells.ny
+                && k < cells.nz
                 && cells.fill[cells.cellIndex(i, j, k)] == 1
                 && pattern(i, j, k, mask) == 0;
       }

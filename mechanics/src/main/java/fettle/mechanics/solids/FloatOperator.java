@@ -24,8 +24,7 @@ final class FloatOperator {
     int layer = 0;
     for (int p = 0; p < parts; p++) {
       kernels[p] = new FloatRowKernel();
-      while (layer < cells.nz
-          && cells.planeStart[layer] < (long) cells.nodes * p / parts) {
+      while (layer < cells.nz && cells.planeStart[layer] < (long) cells.nodes * p / parts) {
         layer++;
       }
       firstLayer[p] = layer;
@@ -66,7 +65,8 @@ final class FloatOperator {
     int from = firstLayer[p];
     int to = firstLayer[p + 1];
     int zeroFrom = cells.planeStart[p == 0 ? 0 : Math.min(from + 1, cells.nz + 1)];
-    int zeroTo = cells.planeStart[p + 1 == kernels.length ? cells.nz + 1 : Math.min(to + 1, cells.nz + 1)];
+    int zeroTo =
+        cells.planeStart[p + 1 == kernels.length ? cells.nz + 1 : Math.min(to + 1, cells.nz + 1)];
     for (int c = 0; c < 3; c++) {
       if (zeroTo > zeroFrom) {
         Arrays.fill(y[c], zeroFrom, zeroTo, 0);
@@ -84,8 +84,8 @@ final class FloatOperator {
     }
   }
 
-  private void row(FloatRowKernel kernel, int row, float[][] x, float[][] y, float[][] low, int shift) {
-    int nx = cells.nx;
+  private void row(
+      FloatRowKernel kernel, int row, float[][] x, float[][] y, float[][] low, int shift) {
     kernel.add(
         x,
         y,
@@ -95,8 +95,7 @@ final class FloatOperator {
         cells.rowNode,
         4 * row,
         table,
-        cells.rowType[row] * 48 * nx + cells.rowCell[row] % nx,
-        nx,
+        cells.rowType[row] * 48,
         cells.fill,
         cells.rowFull[row] ? -1 : cells.rowCell[row]);
   }

@@ -197,8 +197,7 @@ final class Holding {
     int[][] lists = new int[3][];
     for (int c = 0; c < 3; c++) {
       boolean[] one = fixed[c];
-      lists[c] =
-          java.util.stream.IntStream.range(0, cells.nodes).filter(i -> one[i]).toArray();
+      lists[c] = java.util.stream.IntStream.range(0, cells.nodes).filter(i -> one[i]).toArray();
     }
     return new Held(
         lists,

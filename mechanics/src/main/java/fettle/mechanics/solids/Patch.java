@@ -56,8 +56,7 @@ public sealed interface Patch {
         if (r[2 * axis] == r[2 * axis + 1]) {
           int u = (axis + 1) % 3;
           int v = (axis + 2) % 3;
-          return new Rectangle(
-              axis, r[2 * axis], r[2 * u], r[2 * u + 1], r[2 * v], r[2 * v + 1]);
+          return new Rectangle(axis, r[2 * axis], r[2 * u], r[2 * u + 1], r[2 * v], r[2 * v + 1]);
         }
       }
       throw new IllegalArgumentException(
@@ -171,7 +170,9 @@ public sealed interface Patch {
       int ua = (axis() + 1) % 3;
       int va = (axis() + 2) % 3;
       double[] r = range();
-      for (int i = grid.cell(ua, r[0] + 1e-9); i < grid.cells(ua) && grid.plane(ua, i) < r[1]; i++) {
+      for (int i = grid.cell(ua, r[0] + 1e-9);
+          i < grid.cells(ua) && grid.plane(ua, i) < r[1];
+          i++) {
         for (int j = grid.cell(va, r[2] + 1e-9);
             j < grid.cells(va) && grid.plane(va, j) < r[3];
             j++) {
@@ -202,8 +203,7 @@ public sealed interface Patch {
             p[axis()] = at();
             p[(axis() + 1) % 3] = u;
             p[(axis() + 2) % 3] = v;
-            spots.add(
-                new Spot(p[0], p[1], p[2], (f[1] - f[0]) * (f[3] - f[2]) / (n * n)));
+            spots.add(new Spot(p[0], p[1], p[2], (f[1] - f[0]) * (f[3] - f[2]) / (n * n)));
           }
         }
       }
@@ -246,8 +246,7 @@ public sealed interface Patch {
             p[axis] = (a + b) / 2 + g * (b - a) / 2 / Math.sqrt(3);
             p[ua] = u + radius * Math.cos(t);
             p[(axis + 2) % 3] = v + radius * Math.sin(t);
-            spots.add(
-                new Spot(p[0], p[1], p[2], radius * angle.width() / n * (b - a) / 2));
+            spots.add(new Spot(p[0], p[1], p[2], radius * angle.width() / n * (b - a) / 2));
           }
         }
       }

@@ -60,8 +60,19 @@ public sealed interface Shape {
     public Box {
       if (!(x1 > x0) || !(y1 > y0) || !(z1 > z0)) {
         throw new IllegalArgumentException(
-            "box: each low end must lie below its high end, found x " + x0 + " to " + x1 + ", y "
-                + y0 + " to " + y1 + ", z " + z0 + " to " + z1 + " mm");
+            "box: each low end must lie below its high end, found x "
+                + x0
+                + " to "
+                + x1
+                + ", y "
+                + y0
+                + " to "
+                + y1
+                + ", z "
+                + z0
+                + " to "
+                + z1
+                + " mm");
       }
     }
 
@@ -73,13 +84,21 @@ public sealed interface Shape {
     @Override
     public Side side(double[] low, double[] high) {
       double e = 1e-7;
-      if (high[0] <= x0 + e || low[0] >= x1 - e || high[1] <= y0 + e || low[1] >= y1 - e
-          || high[2] <= z0 + e || low[2] >= z1 - e) {
+      if (high[0] <= x0 + e
+          || low[0] >= x1 - e
+          || high[1] <= y0 + e
+          || low[1] >= y1 - e
+          || high[2] <= z0 + e
+          || low[2] >= z1 - e) {
         return Side.OUTSIDE;
       }
       boolean inside =
-          low[0] >= x0 - e && high[0] <= x1 + e && low[1] >= y0 - e && high[1] <= y1 + e
-              && low[2] >= z0 - e && high[2] <= z1 + e;
+          low[0] >= x0 - e
+              && high[0] <= x1 + e
+              && low[1] >= y0 - e
+              && high[1] <= y1 + e
+              && low[2] >= z0 - e
+              && high[2] <= z1 + e;
       return inside ? Side.INSIDE : Side.CUT;
     }
 
@@ -115,7 +134,13 @@ public sealed interface Shape {
       if (axis < 0 || axis > 2 || !(radius > 0) || !(to > from)) {
         throw new IllegalArgumentException(
             "cylinder: needs an axis, a radius above 0 and a low end below its high end, found"
-                + " radius " + radius + ", " + from + " to " + to + " mm");
+                + " radius "
+                + radius
+                + ", "
+                + from
+                + " to "
+                + to
+                + " mm");
       }
     }
 
