@@ -6,9 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
-import org.ejml.interfaces.linsol.LinearSolverDense;
 
 /**
  * The equations of a loop: twists of all bodies, referred to the point of cut. Rotations are
@@ -22,7 +19,7 @@ final class Assembly {
   private final LoopModel model;
   private final Map<String, Integer> number = new LinkedHashMap<>();
   private final List<double[]> stiffness = new ArrayList<>();
-  private final LinearSolverDense<DMatrixRMaj> solver;
+  private final double[][] factor;
 
   private Assembly(LoopModel model) {
     this.model = model;
@@ -37,7 +34,7 @@ final class Assembly {
       }
     }
     int n = 6 * number.size();
-    DMatrixRMaj k = new DMatrixRMaj(n, n);
+    double[][] k = new double[n][n];
     for (Link l : model.links()) {
       double[] one = scaled(l.stiffnessAbout(origin));
       stiffness.add(one);
@@ -48,12 +45,31 @@ final class Assembly {
       add(k, a, b, one, -1);
       add(k, b, a, one, -1);
     }
-    solver = LinearSolverFactory_DDRM.symmPosDef(n);
-    if (!solver.setA(k) || solver.quality() < 1e-14) {
-      throw new IllegalArgumentException(
-          "the loop is not closed in every direction: some body can move freely; give each sliding"
-              + " joint a drive, a lock or a gib in its direction of travel");
+    factor = factored(k);
+  }
+
+  /** Cholesky's factor; a pivot that all but vanishes tells of a free motion. */
+  private static double[][] factored(double[][] k) {
+    int n = k.length;
+    double[][] l = new double[n][n];
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j <= i; j++) {
+        double sum = k[i][j];
+        for (int m = 0; m < j; m++) {
+          sum -= l[i][m] * l[j][m];
+        }
+        if (i > j) {
+          l[i][j] = sum / l[j][j];
+        } else if (sum > 1e-11 * k[i][i]) {
+          l[i][i] = Math.sqrt(sum);
+        } else {
+          throw new IllegalArgumentException(
+              "the loop is not closed in every direction: some body can move freely; give each"
+                  + " sliding joint a drive, a lock or a gib in its direction of travel");
+        }
+      }
     }
+    return l;
   }
 
   static Assembly of(LoopModel model) {
@@ -100,11 +116,11 @@ final class Assembly {
     return s;
   }
 
-  private static void add(DMatrixRMaj k, int a, int b, double[] one, double sign) {
+  private static void add(double[][] k, int a, int b, double[] one, double sign) {
     if (a >= 0 && b >= 0) {
       for (int i = 0; i < 6; i++) {
         for (int j = 0; j < 6; j++) {
-          k.add(6 * a + i, 6 * b + j, sign * (one[6 * i + j] + one[6 * j + i]) / 2);
+          k[6 * a + i][6 * b + j] += sign * (one[6 * i + j] + one[6 * j + i]) / 2;
         }
       }
     }
@@ -131,9 +147,21 @@ final class Assembly {
   }
 
   double[] solve(double[] load) {
-    DMatrixRMaj x = new DMatrixRMaj(load.length, 1);
-    solver.solve(new DMatrixRMaj(load.length, 1, true, load.clone()), x);
-    return x.data;
+    int n = load.length;
+    double[] x = load.clone();
+    for (int i = 0; i < n; i++) {
+      for (int m = 0; m < i; m++) {
+        x[i] -= factor[i][m] * x[m];
+      }
+      x[i] /= factor[i][i];
+    }
+    for (int i = n - 1; i >= 0; i--) {
+      for (int m = i + 1; m < n; m++) {
+        x[i] -= factor[m][i] * x[m];
+      }
+      x[i] /= factor[i][i];
+    }
+    return x;
   }
 
   /** Returns the work of an element's force under one displacement on another: {@code v K u}. */

@@ -399,7 +399,7 @@ final class FirstCoarse {
       Key key = key(x, y, z, child, pattern);
       double[] one = known.get(key);
       if (one == null) {
-        one = galerkin(i, j, k, child, pattern);
+        one = galerkin(i, j, k, pattern);
         keep(key, one);
       }
       for (int e = 0; e < 576; e++) {
@@ -434,7 +434,7 @@ final class FirstCoarse {
       return (long) first * cells.kinds[axis].length + second & 0xFFFFF;
     }
 
-    private double[] galerkin(int i, int j, int k, int child, int pattern) {
+    private double[] galerkin(int i, int j, int k, int pattern) {
       double[] stiffness = BoxElement.stiffness(cells.sizes(i, j, k), material);
       for (int d = 0; d < 24; d++) {
         if ((pattern >> d & 1) == 1) {

@@ -162,7 +162,7 @@ class LoopModelTest {
     List<Calibration.Push> pushes = new ArrayList<>();
     pushes.add(Calibration.Push.atCut(assumed, "radial at the tool", 1, 0, 0));
     for (String[] joint :
-        new String[][] {{"slide", "saddle"}, {"saddle", "bed"}, {"work", "bed"}}) {
+        new String[][] {{"slide", "saddle"}, {"saddle", "bed"}, {"bed", "work"}}) {
       List<Double> line = List.of(1.0, 0.0, 0.0, 12.0, 0.0, 200.0);
       pushes.add(new Calibration.Push(joint[0], "tool", "work", line, joint[0], joint[1], line));
     }

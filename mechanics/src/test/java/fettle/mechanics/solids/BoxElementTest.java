@@ -56,7 +56,7 @@ class BoxElementTest {
     double length = 10;
     double height = 2;
     double slope = 1e-3;
-    double[] h = {length, height, 1e-3};
+    double[] h = {length, height, 1};
     Elastic noPoisson = new Elastic(100_000, 0);
     double exact = noPoisson.modulus() * h[2] * Math.pow(height, 3) / 12 / length * slope * slope;
     double[] u = new double[24];

@@ -77,11 +77,11 @@ class ElasticModelTest {
   @Test
   void takingMetalAwayNeverStiffens() {
     Random random = new Random(11);
-    for (int i = 0; i < 6; i++) {
+    for (int i = 0; i < 4; i++) {
       double x = 2 + 2 * random.nextInt(16);
       double y = 2 * random.nextInt(8);
       Body cut = SLIDE.cut(new Shape.Box(x, x + 4, y, y + 6, 6, 12));
-      Rigidity.Comparison c = rigidity(IRON, 0, 0, 1).compare(SLIDE, cut, 2);
+      Rigidity.Comparison c = rigidity(IRON, 0, 0, 1).compare(SLIDE, cut, 3);
       assertThat(c.kept().fine()).isLessThanOrEqualTo(1 + 1e-6).isPositive();
       assertThat(c.kept().coarse()).isLessThanOrEqualTo(1 + 1e-6);
     }
@@ -139,7 +139,7 @@ class ElasticModelTest {
 
   @Test
   void randomPartsAreSolved() {
-    solveRandom(25, 77);
+    solveRandom(8, 77);
   }
 
   @Test
