@@ -26,8 +26,7 @@ final class SolverMeasure {
     for (int i = Integer.parseInt(arguments[1]); i > 0; i--) {
       double wall = System.nanoTime() / 1e9;
       double processor = processor();
-      ElasticModel m =
-          ElasticModel.of(block, new Elastic(110_000, 0.26), grid, List.of(root));
+      ElasticModel m = ElasticModel.of(block, new Elastic(110_000, 0.26), grid, List.of(root));
       double setUp = System.nanoTime() / 1e9 - wall;
       double setUpProcessor = processor() - processor;
       double compliance = m.compliance(tip, 0, 0, 1);
