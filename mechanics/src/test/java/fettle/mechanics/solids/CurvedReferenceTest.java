@@ -68,7 +68,7 @@ class CurvedReferenceTest {
         ElasticModel.of(
             arc,
             new Elastic(1e7, .25),
-            grid(arc, new double[] {0.0125, 0.0125, 0.1}, root, tip),
+            grid(arc, new double[] {0.025, 0.025, 0.1}, root, tip),
             List.of(new Support.Fixed(Patch.Rectangle.of(root))));
     assertThat(m.compliance(Patch.Rectangle.of(tip), 0, 1, 0))
         .isCloseTo(0.0885, within(0.01 * 0.0885));

@@ -139,7 +139,7 @@ class ElasticModelTest {
 
   @Test
   void randomPartsAreSolved() {
-    solveRandom(8, 77);
+    solveRandom(3, 77);
   }
 
   @Test
