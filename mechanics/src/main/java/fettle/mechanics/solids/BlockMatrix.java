@@ -117,7 +117,7 @@ final class BlockMatrix {
       x[i] = inverseDiagonal[i] > 0 ? random.nextFloat() - 0.5f : 0;
     }
     double value = 1;
-    for (int pass = 0; pass < 12; pass++) {
+    for (int pass = 0; pass < 25; pass++) {
       multiply(x, y);
       double norm = 0;
       for (int i = 0; i < y.length; i++) {

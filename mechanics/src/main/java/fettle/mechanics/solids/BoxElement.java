@@ -151,4 +151,46 @@ public final class BoxElement {
   static int sign(int mode, int node) {
     return (Integer.bitCount(mode & ~node & 7) & 1) == 0 ? 1 : -1;
   }
+
+  /**
+   * Greatest eigenvalue of a cell's stiffness scaled by its diagonal.
+   *
+   * @param stiffness 24 by 24, by rows [N/mm]
+   * @return the eigenvalue [-]
+   */
+  static double greatest(double[] stiffness) {
+    double[] blocks = blocks(stiffness);
+    double most = 0;
+    for (int r = 0; r < 8; r++) {
+      double[] s = new double[3];
+      for (int c = 0; c < 3; c++) {
+        s[c] = 1 / Math.sqrt(stiffness[24 * c + c] / 8);
+      }
+      double a = blocks[6 * r] * s[0] * s[0];
+      double b = blocks[6 * r + 1] * s[1] * s[1];
+      double c = blocks[6 * r + 2] * s[2] * s[2];
+      double d = blocks[6 * r + 3] * s[0] * s[1];
+      double e = blocks[6 * r + 4] * s[0] * s[2];
+      double f = blocks[6 * r + 5] * s[1] * s[2];
+      double x = 1;
+      double y = 0.9;
+      double z = 1.1;
+      double value = 0;
+      for (int i = 0; i < 200; i++) {
+        double nx = a * x + d * y + e * z;
+        double ny = d * x + b * y + f * z;
+        double nz = e * x + f * y + c * z;
+        double norm = Math.sqrt(nx * nx + ny * ny + nz * nz);
+        if (!(norm > 0)) {
+          break;
+        }
+        value = norm;
+        x = nx / norm;
+        y = ny / norm;
+        z = nz / norm;
+      }
+      most = Math.max(most, value);
+    }
+    return most;
+  }
 }

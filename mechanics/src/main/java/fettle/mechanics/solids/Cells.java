@@ -9,7 +9,7 @@ import java.util.Arrays;
 final class Cells {
 
   /** Longest row that is worked on at once; keeps the working set in the nearest cache. */
-  static final int LONGEST = 64;
+  static final int LONGEST = 240;
 
   static final double LEAST_FILL = 1e-3;
 
@@ -85,7 +85,7 @@ final class Cells {
             high[a] = grid.plane(a, at[a] + 1);
           }
           double f = body.fraction(low, high);
-          fill[(k * ny + j) * nx + i] = f < LEAST_FILL ? 0 : (float) f;
+          fill[(k * ny + j) * nx + i] = f < LEAST_FILL ? 0 : f > 1 - LEAST_FILL ? 1 : (float) f;
         }
       }
     }
@@ -154,13 +154,13 @@ final class Cells {
       for (int i = 0; i < nx; i++) {
         boolean solid = fill[jk * nx + i] > 0;
         cells += solid ? 1 : 0;
+        if (length == LONGEST || (i > 0 && kind[0][i] != kind[0][i - 1])) {
+          length = 0;
+        }
         if (solid && length == 0) {
           count++;
         }
         length = solid ? length + 1 : 0;
-        if (length == LONGEST) {
-          length = 0;
-        }
       }
     }
     return new int[] {count, cells};
@@ -179,13 +179,16 @@ final class Cells {
           }
           int length = 0;
           boolean full = true;
-          while (i + length < nx && length < LONGEST && fill[cellIndex(i + length, j, k)] > 0) {
+          while (i + length < nx
+              && length < LONGEST
+              && kind[0][i + length] == kind[0][i]
+              && fill[cellIndex(i + length, j, k)] > 0) {
             full &= fill[cellIndex(i + length, j, k)] == 1;
             length++;
           }
           rowCell[row] = cellIndex(i, j, k);
           rowLength[row] = length;
-          rowType[row] = kind[1][j] + kinds[1].length * kind[2][k];
+          rowType[row] = kind[0][i] + kinds[0].length * (kind[1][j] + kinds[1].length * kind[2][k]);
           rowFull[row] = full;
           for (int c = 0; c < 4; c++) {
             rowNode[4 * row + c] = node[nodeIndex(i, j + (c & 1), k + (c >> 1))];

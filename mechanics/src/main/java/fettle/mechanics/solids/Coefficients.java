@@ -1,34 +1,26 @@
 package fettle.mechanics.solids;
 
-/** Block coefficients of every kind of cell, laid out row by row for the row kernels. */
+/** Block coefficients of every kind of cell, for the row kernels. */
 final class Coefficients {
 
   private Coefficients() {}
 
-  /** Returns 48 runs of nx numbers for each kind of row. */
+  /** Returns 48 numbers for each kind of row that occurs. */
   static double[] table(Cells cells, Elastic material) {
-    int nx = cells.nx;
-    int types = cells.kinds[1].length * cells.kinds[2].length;
-    double[] table = new double[Math.multiplyExact(types, 48 * nx)];
-    boolean[] used = new boolean[types];
+    int nx = cells.kinds[0].length;
+    int ny = cells.kinds[1].length;
+    int types = Math.multiplyExact(nx * ny, cells.kinds[2].length);
+    double[] table = new double[Math.multiplyExact(types, 48)];
+    boolean[] done = new boolean[types];
     for (int row = 0; row < cells.rows; row++) {
-      used[cells.rowType[row]] = true;
-    }
-    for (int type = 0; type < types; type++) {
-      if (!used[type]) {
-        continue;
-      }
-      double hy = cells.kinds[1][type % cells.kinds[1].length];
-      double hz = cells.kinds[2][type / cells.kinds[1].length];
-      double[][] blocks = new double[cells.kinds[0].length][];
-      for (int kx = 0; kx < blocks.length; kx++) {
-        double[] h = {cells.kinds[0][kx], hy, hz};
-        blocks[kx] = BoxElement.blocks(BoxElement.stiffness(h, material));
-      }
-      for (int e = 0; e < 48; e++) {
-        for (int i = 0; i < nx; i++) {
-          table[(type * 48 + e) * nx + i] = blocks[cells.kind[0][i]][e];
-        }
+      int type = cells.rowType[row];
+      if (!done[type]) {
+        done[type] = true;
+        double[] h = {
+          cells.kinds[0][type % nx], cells.kinds[1][type / nx % ny], cells.kinds[2][type / nx / ny]
+        };
+        double[] blocks = BoxElement.blocks(BoxElement.stiffness(h, material));
+        System.arraycopy(blocks, 0, table, 48 * type, 48);
       }
     }
     return table;

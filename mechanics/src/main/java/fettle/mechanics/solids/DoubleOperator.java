@@ -86,7 +86,6 @@ final class DoubleOperator {
 
   private void row(
       DoubleRowKernel kernel, int row, double[][] x, double[][] y, double[][] low, int shift) {
-    int nx = cells.nx;
     kernel.add(
         x,
         y,
@@ -96,8 +95,7 @@ final class DoubleOperator {
         cells.rowNode,
         4 * row,
         table,
-        cells.rowType[row] * 48 * nx + cells.rowCell[row] % nx,
-        nx,
+        cells.rowType[row] * 48,
         cells.fill,
         cells.rowFull[row] ? -1 : cells.rowCell[row]);
   }

@@ -13,6 +13,8 @@ final class DoubleRowKernel {
   private final double[] u = new double[Cells.LONGEST + 1];
   private final double[] v = new double[Cells.LONGEST + 1];
   private final double[] w = new double[Cells.LONGEST + 1];
+  private final double[] t = new double[Cells.LONGEST + 1];
+  private final double[] r = new double[Cells.LONGEST + 1];
 
   /** Adds the forces of n cells; nodes start at o0..o3 in x, low rows go to lowY less shift. */
   void add(
@@ -25,7 +27,6 @@ final class DoubleRowKernel {
       int at,
       double[] coefficient,
       int first,
-      int width,
       float[] fill,
       int cell) {
     for (int c = 0; c < 3; c++) {
@@ -35,7 +36,7 @@ final class DoubleRowKernel {
       }
     }
     for (int r = 0; r < 8; r++) {
-      block(r, n, coefficient, first + 6 * r * width, width);
+      block(r, n, coefficient, first + 6 * r);
     }
     if (cell >= 0) {
       for (int m = 0; m < 24; m++) {
@@ -72,16 +73,14 @@ final class DoubleRowKernel {
       double[] sa,
       double[] aa,
       int n) {
-    for (int i = 0; i < n; i++) {
-      double p = s[i] + u[i];
-      double m = u[i] - s[i];
-      double pp = v[i] + w[i];
-      double mm = w[i] - v[i];
-      ss[i] = pp + p;
-      as[i] = mm + m;
-      sa[i] = pp - p;
-      aa[i] = mm - m;
-    }
+    halves(s, u, aa, ss, n);
+    halves(v, w, as, sa, n);
+    System.arraycopy(aa, 0, s, 0, n);
+    System.arraycopy(as, 0, v, 0, n);
+    System.arraycopy(ss, 0, u, 0, n);
+    System.arraycopy(sa, 0, w, 0, n);
+    halves(s, v, ss, sa, n);
+    halves(u, w, as, aa, n);
   }
 
   private void along(double[] in, double[] sum, double[] difference, int n) {
@@ -96,28 +95,62 @@ final class DoubleRowKernel {
     }
   }
 
-  private void block(int r, int n, double[] coefficient, int first, int width) {
+  /** A block couples all three components (0 and 7), or two, the third alone or without force. */
+  private void block(int r, int n, double[] k, int at) {
     double[] x = q[r ^ 1];
     double[] y = q[8 + (r ^ 2)];
     double[] z = q[16 + (r ^ 4)];
-    coupled(x, y, z, coefficient, first, width, n);
+    switch (r) {
+      case 0, 7 -> {
+        System.arraycopy(x, 0, s, 0, n);
+        System.arraycopy(y, 0, u, 0, n);
+        System.arraycopy(z, 0, v, 0, n);
+        three(s, u, v, x, k[at], k[at + 3], k[at + 4], n);
+        three(s, u, v, y, k[at + 3], k[at + 1], k[at + 5], n);
+        three(s, u, v, z, k[at + 4], k[at + 5], k[at + 2], n);
+      }
+      case 1 -> pair(y, z, x, k[at + 1], k[at + 5], k[at + 2], k[at], n);
+      case 2 -> pair(x, z, y, k[at], k[at + 4], k[at + 2], k[at + 1], n);
+      case 3 -> pair(x, y, z, k[at], k[at + 3], k[at + 1], k[at + 2], n);
+      case 4 -> pair(x, y, z, k[at], k[at + 3], k[at + 1], k[at + 2], n);
+      case 5 -> pair(x, z, y, k[at], k[at + 4], k[at + 2], k[at + 1], n);
+      default -> pair(y, z, x, k[at + 1], k[at + 5], k[at + 2], k[at], n);
+    }
   }
 
-  private static void coupled(
-      double[] x, double[] y, double[] z, double[] k, int first, int width, int n) {
-    int xx = first;
-    int yy = xx + width;
-    int zz = yy + width;
-    int xy = zz + width;
-    int xz = xy + width;
-    int yz = xz + width;
+  private static void three(
+      double[] a, double[] b, double[] c, double[] out, double ka, double kb, double kc, int n) {
     for (int i = 0; i < n; i++) {
-      double a = x[i];
-      double b = y[i];
-      double c = z[i];
-      x[i] = k[xx + i] * a + k[xy + i] * b + k[xz + i] * c;
-      y[i] = k[xy + i] * a + k[yy + i] * b + k[yz + i] * c;
-      z[i] = k[xz + i] * a + k[yz + i] * b + k[zz + i] * c;
+      out[i] = ka * a[i] + kb * b[i] + kc * c[i];
+    }
+  }
+
+  private void pair(
+      double[] a,
+      double[] b,
+      double[] alone,
+      double aa,
+      double ab,
+      double bb,
+      double single,
+      int n) {
+    System.arraycopy(a, 0, s, 0, n);
+    System.arraycopy(b, 0, u, 0, n);
+    System.arraycopy(alone, 0, v, 0, n);
+    two(s, u, a, aa, ab, n);
+    two(s, u, b, ab, bb, n);
+    one(v, alone, single, n);
+  }
+
+  private static void two(double[] a, double[] b, double[] out, double ka, double kb, int n) {
+    for (int i = 0; i < n; i++) {
+      out[i] = ka * a[i] + kb * b[i];
+    }
+  }
+
+  private static void one(double[] a, double[] out, double k, int n) {
+    for (int i = 0; i < n; i++) {
+      out[i] = k * a[i];
     }
   }
 
@@ -136,34 +169,29 @@ final class DoubleRowKernel {
   }
 
   private void spread(int c, int n) {
-    outward(b[4 * c], b[4 * c + 1], b[4 * c + 2], b[4 * c + 3], s, u, v, w, n);
+    outward(b[4 * c], b[4 * c + 1], b[4 * c + 2], b[4 * c + 3], n);
   }
 
-  private static void outward(
-      double[] ss,
-      double[] as,
-      double[] sa,
-      double[] aa,
-      double[] s,
-      double[] u,
-      double[] v,
-      double[] w,
-      int n) {
-    for (int i = 0; i < n; i++) {
-      double p = ss[i] - sa[i];
-      double m = as[i] - aa[i];
-      double pp = ss[i] + sa[i];
-      double mm = as[i] + aa[i];
-      s[i] = p - m;
-      u[i] = p + m;
-      v[i] = pp - mm;
-      w[i] = pp + mm;
-    }
+  private void outward(double[] ss, double[] as, double[] sa, double[] aa, int n) {
+    halves(sa, ss, s, u, n);
+    halves(aa, as, v, w, n);
+    System.arraycopy(s, 0, ss, 0, n);
+    System.arraycopy(u, 0, sa, 0, n);
+    System.arraycopy(v, 0, as, 0, n);
+    System.arraycopy(w, 0, aa, 0, n);
+    halves(aa, sa, u, s, n);
+    halves(as, ss, w, v, n);
   }
 
-  private static void plus(double[] y, int at, double[] a, int n) {
+  private void plus(double[] y, int at, double[] a, int n) {
+    System.arraycopy(y, at, t, 0, n);
+    sum(t, a, r, n);
+    System.arraycopy(r, 0, y, at, n);
+  }
+
+  private static void sum(double[] a, double[] b, double[] out, int n) {
     for (int i = 0; i < n; i++) {
-      y[at + i] += a[i];
+      out[i] = a[i] + b[i];
     }
   }
 }

@@ -13,6 +13,9 @@ public final class ElasticModel {
   /** Residual over load at which a solution counts as found [-]. */
   public static final double TOLERANCE = 1e-8;
 
+  /** A cell filled less than this hands its load to a fuller neighbour [-]. */
+  private static final double FIRM = 0.25;
+
   private final Grid grid;
   private final Cells cells;
   private final Held held;
@@ -91,6 +94,29 @@ public final class ElasticModel {
     return f;
   }
 
+  /**
+   * Returns the load of an even pressure on the wall of a bore.
+   *
+   * @param bore where
+   * @param pressure pressure, pushing away from the axis [MPa]
+   * @return nodal forces, an array for each direction [N]
+   */
+  public double[][] pressure(Patch.Bore bore, double pressure) {
+    double[][] f = Holding.zeros(cells.nodes);
+    for (Patch.Spot s : bore.spots(grid)) {
+      double[] t = {s.x(), s.y(), s.z()};
+      t[bore.axis()] = 0;
+      t[(bore.axis() + 1) % 3] -= bore.u();
+      t[(bore.axis() + 2) % 3] -= bore.v();
+      for (int c = 0; c < 3; c++) {
+        t[c] *= pressure / bore.radius();
+      }
+      add(s, t, f);
+    }
+    operator.hold(f);
+    return f;
+  }
+
   private void add(Patch.Spot s, double[] traction, double[][] f) {
     int[] at = cellOf(s);
     double[] p = {s.x(), s.y(), s.z()};
@@ -117,7 +143,7 @@ public final class ElasticModel {
     double[] p = {s.x(), s.y(), s.z()};
     int[] best = {-1, 0, 0};
     double most = 0;
-    for (int reach = 0; reach <= 1 && best[0] < 0; reach++) {
+    for (int reach = 0; reach <= 1 && most < FIRM; reach++) {
       int[][] choice = new int[3][];
       for (int a = 0; a < 3; a++) {
         int i = grid.cell(a, p[a]);

@@ -13,6 +13,8 @@ final class FloatRowKernel {
   private final float[] u = new float[Cells.LONGEST + 1];
   private final float[] v = new float[Cells.LONGEST + 1];
   private final float[] w = new float[Cells.LONGEST + 1];
+  private final float[] t = new float[Cells.LONGEST + 1];
+  private final float[] r = new float[Cells.LONGEST + 1];
 
   /** Adds the forces of n cells; nodes start at o0..o3 in x, low rows go to lowY less shift. */
   void add(
@@ -25,7 +27,6 @@ final class FloatRowKernel {
       int at,
       float[] coefficient,
       int first,
-      int width,
       float[] fill,
       int cell) {
     for (int c = 0; c < 3; c++) {
@@ -35,7 +36,7 @@ final class FloatRowKernel {
       }
     }
     for (int r = 0; r < 8; r++) {
-      block(r, n, coefficient, first + 6 * r * width, width);
+      block(r, n, coefficient, first + 6 * r);
     }
     if (cell >= 0) {
       for (int m = 0; m < 24; m++) {
@@ -72,16 +73,14 @@ final class FloatRowKernel {
       float[] sa,
       float[] aa,
       int n) {
-    for (int i = 0; i < n; i++) {
-      float p = s[i] + u[i];
-      float m = u[i] - s[i];
-      float pp = v[i] + w[i];
-      float mm = w[i] - v[i];
-      ss[i] = pp + p;
-      as[i] = mm + m;
-      sa[i] = pp - p;
-      aa[i] = mm - m;
-    }
+    halves(s, u, aa, ss, n);
+    halves(v, w, as, sa, n);
+    System.arraycopy(aa, 0, s, 0, n);
+    System.arraycopy(as, 0, v, 0, n);
+    System.arraycopy(ss, 0, u, 0, n);
+    System.arraycopy(sa, 0, w, 0, n);
+    halves(s, v, ss, sa, n);
+    halves(u, w, as, aa, n);
   }
 
   private void along(float[] in, float[] sum, float[] difference, int n) {
@@ -96,28 +95,55 @@ final class FloatRowKernel {
     }
   }
 
-  private void block(int r, int n, float[] coefficient, int first, int width) {
+  /** A block couples all three components (0 and 7), or two, the third alone or without force. */
+  private void block(int r, int n, float[] k, int at) {
     float[] x = q[r ^ 1];
     float[] y = q[8 + (r ^ 2)];
     float[] z = q[16 + (r ^ 4)];
-    coupled(x, y, z, coefficient, first, width, n);
+    switch (r) {
+      case 0, 7 -> {
+        System.arraycopy(x, 0, s, 0, n);
+        System.arraycopy(y, 0, u, 0, n);
+        System.arraycopy(z, 0, v, 0, n);
+        three(s, u, v, x, k[at], k[at + 3], k[at + 4], n);
+        three(s, u, v, y, k[at + 3], k[at + 1], k[at + 5], n);
+        three(s, u, v, z, k[at + 4], k[at + 5], k[at + 2], n);
+      }
+      case 1 -> pair(y, z, x, k[at + 1], k[at + 5], k[at + 2], k[at], n);
+      case 2 -> pair(x, z, y, k[at], k[at + 4], k[at + 2], k[at + 1], n);
+      case 3 -> pair(x, y, z, k[at], k[at + 3], k[at + 1], k[at + 2], n);
+      case 4 -> pair(x, y, z, k[at], k[at + 3], k[at + 1], k[at + 2], n);
+      case 5 -> pair(x, z, y, k[at], k[at + 4], k[at + 2], k[at + 1], n);
+      default -> pair(y, z, x, k[at + 1], k[at + 5], k[at + 2], k[at], n);
+    }
   }
 
-  private static void coupled(
-      float[] x, float[] y, float[] z, float[] k, int first, int width, int n) {
-    int xx = first;
-    int yy = xx + width;
-    int zz = yy + width;
-    int xy = zz + width;
-    int xz = xy + width;
-    int yz = xz + width;
+  private static void three(
+      float[] a, float[] b, float[] c, float[] out, float ka, float kb, float kc, int n) {
     for (int i = 0; i < n; i++) {
-      float a = x[i];
-      float b = y[i];
-      float c = z[i];
-      x[i] = k[xx + i] * a + k[xy + i] * b + k[xz + i] * c;
-      y[i] = k[xy + i] * a + k[yy + i] * b + k[yz + i] * c;
-      z[i] = k[xz + i] * a + k[yz + i] * b + k[zz + i] * c;
+      out[i] = ka * a[i] + kb * b[i] + kc * c[i];
+    }
+  }
+
+  private void pair(
+      float[] a, float[] b, float[] alone, float aa, float ab, float bb, float single, int n) {
+    System.arraycopy(a, 0, s, 0, n);
+    System.arraycopy(b, 0, u, 0, n);
+    System.arraycopy(alone, 0, v, 0, n);
+    two(s, u, a, aa, ab, n);
+    two(s, u, b, ab, bb, n);
+    one(v, alone, single, n);
+  }
+
+  private static void two(float[] a, float[] b, float[] out, float ka, float kb, int n) {
+    for (int i = 0; i < n; i++) {
+      out[i] = ka * a[i] + kb * b[i];
+    }
+  }
+
+  private static void one(float[] a, float[] out, float k, int n) {
+    for (int i = 0; i < n; i++) {
+      out[i] = k * a[i];
     }
   }
 
@@ -136,34 +162,29 @@ final class FloatRowKernel {
   }
 
   private void spread(int c, int n) {
-    outward(b[4 * c], b[4 * c + 1], b[4 * c + 2], b[4 * c + 3], s, u, v, w, n);
+    outward(b[4 * c], b[4 * c + 1], b[4 * c + 2], b[4 * c + 3], n);
   }
 
-  private static void outward(
-      float[] ss,
-      float[] as,
-      float[] sa,
-      float[] aa,
-      float[] s,
-      float[] u,
-      float[] v,
-      float[] w,
-      int n) {
-    for (int i = 0; i < n; i++) {
-      float p = ss[i] - sa[i];
-      float m = as[i] - aa[i];
-      float pp = ss[i] + sa[i];
-      float mm = as[i] + aa[i];
-      s[i] = p - m;
-      u[i] = p + m;
-      v[i] = pp - mm;
-      w[i] = pp + mm;
-    }
+  private void outward(float[] ss, float[] as, float[] sa, float[] aa, int n) {
+    halves(sa, ss, s, u, n);
+    halves(aa, as, v, w, n);
+    System.arraycopy(s, 0, ss, 0, n);
+    System.arraycopy(u, 0, sa, 0, n);
+    System.arraycopy(v, 0, as, 0, n);
+    System.arraycopy(w, 0, aa, 0, n);
+    halves(aa, sa, u, s, n);
+    halves(as, ss, w, v, n);
   }
 
-  private static void plus(float[] y, int at, float[] a, int n) {
+  private void plus(float[] y, int at, float[] a, int n) {
+    System.arraycopy(y, at, t, 0, n);
+    sum(t, a, r, n);
+    System.arraycopy(r, 0, y, at, n);
+  }
+
+  private static void sum(float[] a, float[] b, float[] out, int n) {
     for (int i = 0; i < n; i++) {
-      y[at + i] += a[i];
+      out[i] = a[i] + b[i];
     }
   }
 }

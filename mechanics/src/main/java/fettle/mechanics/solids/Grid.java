@@ -5,6 +5,7 @@ import java.util.Arrays;
 /** A box grid: planes along x, y and z, so placed that every plane face lies in one. */
 public final class Grid {
 
+  /** Planes nearer than this share of the whole length are one. */
   private static final double SAME = 1e-6;
 
   private final double[][] planes;
@@ -54,10 +55,11 @@ public final class Grid {
   private static double[] merged(double[] planes) {
     double[] sorted = planes.clone();
     Arrays.sort(sorted);
+    double same = SAME * (sorted[sorted.length - 1] - sorted[0]);
     double[] kept = new double[sorted.length];
     int n = 0;
     for (double p : sorted) {
-      if (n == 0 || p - kept[n - 1] > SAME) {
+      if (n == 0 || p - kept[n - 1] > same) {
         kept[n++] = p;
       }
     }
@@ -136,11 +138,12 @@ public final class Grid {
    */
   public int planeAt(int axis, double at) {
     double[] p = planes[axis];
+    double same = 2 * SAME * (p[p.length - 1] - p[0]);
     int i = cell(axis, at);
-    if (Math.abs(p[i] - at) <= 2 * SAME) {
+    if (Math.abs(p[i] - at) <= same) {
       return i;
     }
-    return Math.abs(p[i + 1] - at) <= 2 * SAME ? i + 1 : -1;
+    return Math.abs(p[i + 1] - at) <= same ? i + 1 : -1;
   }
 
   /** Returns the number of all cells. */
@@ -160,5 +163,18 @@ public final class Grid {
       b[1][axis] = planes[axis][planes[axis].length - 1];
     }
     return b;
+  }
+
+  /** Returns the grid with every cell halved along every axis. */
+  public Grid halved() {
+    double[][] p = new double[3][];
+    for (int axis = 0; axis < 3; axis++) {
+      p[axis] = new double[2 * planes[axis].length - 1];
+      for (int i = 0; i < p[axis].length; i++) {
+        p[axis][i] =
+            i % 2 == 0 ? planes[axis][i / 2] : (planes[axis][i / 2] + planes[axis][i / 2 + 1]) / 2;
+      }
+    }
+    return of(p[0], p[1], p[2]);
   }
 }

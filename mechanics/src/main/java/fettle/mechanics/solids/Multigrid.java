@@ -57,7 +57,7 @@ final class Multigrid {
     inverse = inverseDiagonal(held, material);
     work = new float[3][cells.nodes];
     direction = new float[3][cells.nodes];
-    smoother = new Chebyshev(SMOOTH, greatest(), SPAN);
+    smoother = new Chebyshev(SMOOTH, greatest(material) / 1.1, SPAN);
     FirstCoarse first = new FirstCoarse(cells);
     start = first.start;
     parent = first.parent;
@@ -154,43 +154,27 @@ final class Multigrid {
     return d;
   }
 
-  private double greatest() {
-    float[][] x = direction;
-    float[][] y = work;
-    java.util.Random random = new java.util.Random(5);
-    for (int c = 0; c < 3; c++) {
-      for (int n = 0; n < cells.nodes; n++) {
-        x[c][n] = inverse[c][n] > 0 ? random.nextFloat() - 0.5f : 0;
+  /**
+   * Bound of the greatest eigenvalue of the stiffness scaled by its diagonal: the greatest that any
+   * single cell has. It holds however little a cell is filled.
+   */
+  private double greatest(Elastic material) {
+    double most = 1;
+    boolean[] seen =
+        new boolean[cells.kinds[0].length * cells.kinds[1].length * cells.kinds[2].length];
+    for (int row = 0; row < cells.rows; row++) {
+      int type = cells.rowType[row];
+      if (!seen[type]) {
+        seen[type] = true;
+        int nx = cells.kinds[0].length;
+        int ny = cells.kinds[1].length;
+        double[] h = {
+          cells.kinds[0][type % nx], cells.kinds[1][type / nx % ny], cells.kinds[2][type / nx / ny]
+        };
+        most = Math.max(most, BoxElement.greatest(BoxElement.stiffness(h, material)));
       }
     }
-    double value = 1;
-    for (int pass = 0; pass < 10; pass++) {
-      operator.apply(x, y);
-      double xy = 0;
-      double xx = 0;
-      double norm = 0;
-      for (int c = 0; c < 3; c++) {
-        for (int n = 0; n < cells.nodes; n++) {
-          if (inverse[c][n] > 0) {
-            xy += (double) x[c][n] * y[c][n];
-            xx += (double) x[c][n] * x[c][n] / inverse[c][n];
-            y[c][n] *= inverse[c][n];
-            norm = Math.max(norm, Math.abs(y[c][n]));
-          }
-        }
-      }
-      if (!(norm > 0)) {
-        return 1;
-      }
-      value = xy / xx;
-      float scale = (float) (1 / norm);
-      for (int c = 0; c < 3; c++) {
-        for (int n = 0; n < cells.nodes; n++) {
-          x[c][n] = y[c][n] * scale;
-        }
-      }
-    }
-    return Math.max(1, value);
+    return most;
   }
 
   private static double[] rigidModes(double[] coordinates) {

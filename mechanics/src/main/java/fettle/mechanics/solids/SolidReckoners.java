@@ -15,6 +15,7 @@ public final class SolidReckoners {
     all.addAll(SectionReckoners.all());
     all.addAll(BodyReckoners.all());
     all.addAll(MeshReckoners.all());
+    all.addAll(PartReckoners.all());
     return List.copyOf(all);
   }
 }
