@@ -166,7 +166,7 @@ final class WayReckoners {
   }
 
   private static Reckoner spindle() {
-    return Reckoner.of("structures", "spindle-nose", "Compliance of a spindle at its nose")
+    return Reckoner.of("structures", "nose-compliance", "Compliance of a spindle at its nose")
         .number("k1", Unit.N_PER_MM, "radial stiffness of the front bearing")
         .number("k2", Unit.N_PER_MM, "radial stiffness of the rear bearing")
         .number("l", Unit.MM, "span of the bearings")
