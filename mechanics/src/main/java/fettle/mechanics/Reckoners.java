@@ -2,6 +2,7 @@ package fettle.mechanics;
 
 import fettle.mechanics.base.Reckoner;
 import fettle.mechanics.gears.TrainReckoners;
+import fettle.mechanics.stock.StockReckoners;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +11,8 @@ import java.util.function.Supplier;
 /** Every single calculation Fettle can make, by topic. */
 public final class Reckoners {
 
-  private static final List<Supplier<List<Reckoner>>> ROOMS = List.of(TrainReckoners::all);
+  private static final List<Supplier<List<Reckoner>>> ROOMS =
+      List.of(TrainReckoners::all, StockReckoners::all);
 
   private Reckoners() {}
 

@@ -250,7 +250,7 @@ public final class Given {
 
   /** Reads {@code pi}, {@code 3/2 pi mm} and the like. */
   private @Nullable Ratio withPi(String name, String text, Unit listed) {
-    Matcher m = Pattern.compile("(.*?)[*· ]*(?:pi|π)\\s*(.*)").matcher(text.trim());
+    Matcher m = Pattern.compile("(.*?)[*· ]*(?<![A-Za-z])(?:pi|π)\\s*(.*)").matcher(text.trim());
     if (!m.matches()) {
       return null;
     }
