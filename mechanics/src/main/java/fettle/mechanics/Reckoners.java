@@ -15,6 +15,7 @@ import fettle.mechanics.metrology.MetrologyReckoners;
 import fettle.mechanics.screws.ScrewReckoners;
 import fettle.mechanics.shafts.ShaftReckoners;
 import fettle.mechanics.solids.SolidReckoners;
+import fettle.mechanics.stock.StockReckoners;
 import fettle.mechanics.threads.ThreadReckoners;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +41,8 @@ public final class Reckoners {
           ShaftReckoners::all,
           BeltReckoners::all,
           DriveReckoners::all,
-          CuttingReckoners::all);
+          CuttingReckoners::all,
+          StockReckoners::all);
 
   private Reckoners() {}
 

@@ -1,0 +1,124 @@
+package fettle.parts.solid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import fettle.parts.Samples;
+import fettle.parts.recipe.Folded;
+import fettle.parts.recipe.Turned;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+/** Laws that hold for the solids of all families. */
+class SamplesTest {
+
+  @Test
+  void meshesAreClosedAndComeNearTheVolume() {
+    Samples.all()
+        .forEach(
+            (name, recipe) -> {
+              Brep solid = Brep.of(Bodies.of(recipe));
+              Moments exact = Moments.of(solid);
+              Mesh mesh = Mesh.of(solid, 0.05);
+              assertThat(mesh.isClosed()).as(name).isTrue();
+              assertThat(Math.abs(mesh.volume() - exact.volume()))
+                  .as(name)
+                  .isLessThan(0.05 * exact.area());
+              assertThat(solid.shells()).as(name).isEqualTo(1);
+            });
+  }
+
+  @Test
+  void shaftOfThePublishedTable() {
+    Brep shaft = Brep.of(Bodies.of(Samples.all().get("shaft")));
+    Map<String, Integer> kinds = new TreeMap<>();
+    shaft.faces().forEach(f -> kinds.merge(f.surface().getClass().getSimpleName(), 1, Integer::sum));
+    // DP-ST-06, DP-ST-07
+    assertThat(kinds).isEqualTo(Map.of("Cone", 2, "Cylinder", 3, "Plane", 4, "Torus", 1));
+    assertThat(Moments.of(shaft).volume()).isCloseTo(21511.0131, within(0.0001));
+  }
+
+  @Test
+  void momentsOfACylinderInClosedForm() {
+    Body rod =
+        new Body(List.of())
+            .with(
+                Body.Act.ADD,
+                new Primitive.Turn(
+                    Frame.along(new Vec(5, 7, 11), Vec.X), Profile.rectangle(0, 0, 40, 10, "rod")),
+                "rod");
+    Moments m = Moments.of(Brep.of(rod));
+    double mass = Math.PI * 100 * 40;
+    assertThat(m.volume()).isCloseTo(mass, within(1e-8));
+    assertThat(m.area()).isCloseTo(2 * Math.PI * 100 + 2 * Math.PI * 10 * 40, within(1e-8));
+    assertThat(m.centre().to(new Vec(25, 7, 11))).isLessThan(1e-9);
+    assertThat(m.inertia(0, 1)).isCloseTo(mass * 100 / 2, within(1e-4));
+    assertThat(m.inertia(1, 1)).isCloseTo(mass * (300 + 1600) / 12, within(1e-4));
+  }
+
+  @Test
+  void viewsOfAShaftShowItsOutline() {
+    Turned bush = (Turned) Samples.all().get("bush");
+    Body body = Bodies.of(bush);
+    View front = View.of(body, Brep.of(body), Looking.FRONT);
+    double widest = 0;
+    double longest = 0;
+    for (View.Stroke s : front.strokes()) {
+      if (s.shape() instanceof View.Straight l) {
+        widest = Math.max(widest, Math.max(l.y0(), l.y1()));
+        longest = Math.max(longest, Math.max(l.x0(), l.x1()));
+      }
+    }
+    assertThat(widest).isCloseTo(20, within(1e-9));
+    assertThat(longest).isCloseTo(30, within(1e-9));
+    assertThat(front.strokes()).anyMatch(s -> s.kind() == View.Kind.HIDDEN);
+    View section = View.section(body, Looking.FRONT, Vec.ZERO);
+    // the wall below, and above it on either side of a bolt hole
+    assertThat(section.cuts()).hasSize(3);
+  }
+
+  @Test
+  void everySampleHasViewsFromAllSides() {
+    Samples.all()
+        .forEach(
+            (name, recipe) -> {
+              Body body = Bodies.of(recipe);
+              Brep solid = Brep.of(body);
+              for (Looking side : List.of(Looking.FRONT, Looking.TOP, Looking.RIGHT)) {
+                assertThat(View.of(body, solid, side).strokes()).as(name + side).isNotEmpty();
+              }
+            });
+  }
+
+  @Test
+  void everySampleCanBeCutThroughItsMiddle() {
+    List<String> failed = new ArrayList<>();
+    Samples.all()
+        .forEach(
+            (name, recipe) -> {
+              Body body = Bodies.of(recipe);
+              Bounds b = body.bounds();
+              Vec middle = b.low().plus(b.high()).times(0.5);
+              try {
+                if (View.section(body, Looking.FRONT, middle).cuts().isEmpty()) {
+                  failed.add(name + " is not cut");
+                }
+              } catch (SolidException e) {
+                failed.add(name + ": " + e.getMessage());
+              }
+            });
+    assertThat(failed).isEmpty();
+  }
+
+  @Test
+  void flatLengthOfABentStrip() {
+    Folded panel = (Folded) Samples.all().get("panel");
+    FoldedBody.Flat flat = FoldedBody.flat(panel);
+    double first = Math.PI / 2 * (2 + 0.42 * 1.5) - 2 * 3.5;
+    double second = Math.PI / 3 * (2 + 0.42 * 1.5) - 2 * 3.5 * Math.tan(Math.PI / 6);
+    assertThat(flat.length()).isCloseTo(40 + 60 + 25 + first + second, within(1e-9));
+  }
+}
