@@ -58,7 +58,7 @@ public final class StockReckoners {
   }
 
   private static Reckoner barMass() {
-    return Reckoner.of(GROUP, "bar-mass", "Mass of a length of bar")
+    return Reckoner.of(GROUP, "stock-mass", "Mass of a length of bar")
         .choice("shape", "shape of the bar", "hexagon", "round", "square", "flat", "tube")
         .optional("af", Unit.MM, "width across flats of hexagon or square")
         .optional("d", Unit.MM, "diameter of round bar, outside diameter of tube")
@@ -563,7 +563,7 @@ public final class StockReckoners {
   }
 
   private static Reckoner knurl() {
-    return Reckoner.of(GROUP, "knurl-blank", "Blank diameter for a knurl")
+    return Reckoner.of(GROUP, "knurl-count", "Blank diameter for a knurl")
         .number("pitch", Unit.MM, "pitch of the knurl")
         .number("wanted_d", Unit.MM, "wanted diameter before knurling")
         .result("N", Unit.TEETH, "teeth round the blank")
