@@ -1,9 +1,11 @@
 package fettle.machine.dictionary;
 
+import fettle.mechanics.bearings.Designation;
+import fettle.mechanics.fits.ToleranceClass;
+import fettle.mechanics.materials.Materials;
 import fettle.mechanics.threads.ThreadDesignation;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /** The designations of standards that a book may hold: threads, fits, bearings, materials. */
 public final class Designations {
@@ -13,15 +15,10 @@ public final class Designations {
   private static final Map<String, String> EXPECTED =
       Map.of(
           "thread", "a thread such as 'M10x1', 'Tr 14x3 LH' or '7/16-10 Acme LH'",
-          "fit", "a tolerance class such as 'k6' or 'H7'",
+          "shaft fit", "a tolerance class of a shaft such as 'k6'",
+          "hole fit", "a tolerance class of a hole such as 'H7'",
           "bearing", "a bearing such as '6204', '7204B' or '51104'",
           "material", "a material such as 'EN-GJL-200', 'C45' or 'CuSn12'");
-
-  private static final Map<String, Pattern> SPELLING =
-      Map.of(
-          "fit", Pattern.compile("[A-Za-z]{1,2}(?:0|01|1[0-8]|[1-9])"),
-          "bearing", Pattern.compile("\\d{3,5}[A-Z0-9/. -]{0,12}"),
-          "material", Pattern.compile("[A-Za-z0-9][A-Za-z0-9+/. -]{0,38}"));
 
   private Designations() {}
 
@@ -35,19 +32,29 @@ public final class Designations {
     if (text.length() > LONGEST) {
       return Optional.of("It is too long.");
     }
-    Pattern spelling = SPELLING.get(type);
-    if (spelling != null) {
-      return spelling.matcher(text).matches() ? Optional.empty() : Optional.of("");
-    }
-    return type.equals("thread") ? thread(text) : Optional.empty();
-  }
-
-  private static Optional<String> thread(String text) {
     try {
-      ThreadDesignation.parse(text);
+      switch (type) {
+        case "thread" -> ThreadDesignation.parse(text);
+        case "bearing" -> Designation.parse(text);
+        case "shaft fit" -> refuseHole(ToleranceClass.parse(text));
+        case "hole fit" -> refuseShaft(ToleranceClass.parse(text));
+        default -> Materials.of(text);
+      }
       return Optional.empty();
     } catch (IllegalArgumentException e) {
       return Optional.of(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private static void refuseHole(ToleranceClass found) {
+    if (found.isHole()) {
+      throw new IllegalArgumentException("Capitals are for holes; a shaft has small letters.");
+    }
+  }
+
+  private static void refuseShaft(ToleranceClass found) {
+    if (!found.isHole()) {
+      throw new IllegalArgumentException("Small letters are for shafts; a hole has capitals.");
     }
   }
 }

@@ -9,7 +9,6 @@ import fettle.mechanics.base.Source;
 import fettle.mechanics.base.Term;
 import fettle.mechanics.base.Unit;
 import fettle.mechanics.base.Working;
-import fettle.mechanics.threads.ThreadDesignation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -65,35 +64,13 @@ final class HandTopic implements Topic {
       ChainFormula chain = ChainFormula.of(before, "");
       terms.addAll(chain.terms());
       terms.add(Term.exact("eta", Math.pow(PER_MESH, meshes)));
-      String torque = torque(screw, terms);
+      String torque = FeedScrew.of(screw).upEach(terms);
       return Working.of("F_h", Unit.N, "F*(" + torque + ")*" + chain.text() + "/(eta*D/2)", terms);
     }
     ChainFormula chain = ChainFormula.of(train, "");
     terms.addAll(chain.terms());
     terms.add(Term.exact("eta", Math.pow(PER_MESH, meshes + 1)));
     return Working.of("F_h", Unit.N, "F*" + chain.text() + "/(pi*D*eta)", terms);
-  }
-
-  /** Torque of screw and thrust bearing for one newton at the slide, as a formula. */
-  private static String torque(Element.Screw screw, List<Term> terms) {
-    ThreadDesignation thread = screw.thread();
-    terms.add(Term.exact("d2", thread.profile().d2(), Unit.MM));
-    terms.add(Term.exact("lambda", thread.leadAngle(), Unit.RAD));
-    terms.add(
-        Term.exact(
-            "alpha_n",
-            Math.atan(Math.tan(thread.form().halfAngle()) * Math.cos(thread.leadAngle())),
-            Unit.RAD));
-    terms.add(screw.values().need("friction").term("mu"));
-    String nut = "d2/2*(cos(alpha_n)*tan(lambda) + mu)/(cos(alpha_n) - mu*tan(lambda))";
-    Optional<Values> bearing = screw.values().block("bearing");
-    if (bearing.isPresent() && bearing.get().shape().equals("bearing/plain thrust")) {
-      terms.add(bearing.get().need("outer diameter").term("do"));
-      terms.add(bearing.get().need("inner diameter").term("di"));
-      terms.add(bearing.get().need("friction").term("mu_c"));
-      return nut + " + mu_c*(do + di)/4";
-    }
-    return nut;
   }
 
   private void heavy(

@@ -2,7 +2,6 @@ package fettle.machine.topics;
 
 import fettle.machine.dictionary.Values;
 import fettle.machine.lathe.Machine;
-import fettle.machine.lathe.Train;
 import fettle.machine.text.Quantity;
 import fettle.mechanics.base.Ratio;
 import fettle.mechanics.base.Source;
@@ -10,7 +9,6 @@ import fettle.mechanics.base.Term;
 import fettle.mechanics.base.Unit;
 import fettle.mechanics.base.Working;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,35 +30,21 @@ final class SpeedTopic implements Topic {
 
   @Override
   public Study study(Machine machine, Optional<Values> shop) {
-    Optional<Values> drive = machine.values().block("drive");
-    if (drive.isEmpty()) {
-      return new Study(List.of(), List.of());
-    }
-    Train train = machine.trains().get(drive.get().needText("train"));
-    Values motor = drive.get().block("motor").orElseThrow();
-    if (train == null || train.linear()) {
-      return new Study(List.of(), List.of());
-    }
-    return table(train, motor);
+    return SpindleDrive.of(machine).map(this::table).orElse(new Study(List.of(), List.of()));
   }
 
-  private Study table(Train train, Values motor) {
-    List<Map.Entry<String, Ratio>> steps =
-        train.factors().entrySet().stream()
-            .sorted(Comparator.comparing((Map.Entry<String, Ratio> e) -> e.getValue().toDouble()))
-            .toList();
+  private Study table(SpindleDrive drive) {
+    List<Map.Entry<String, Ratio>> steps = drive.steps();
     List<Figure> figures = new ArrayList<>();
-    Quantity rated = motor.need("speed");
+    Quantity rated = drive.rated();
     for (Map.Entry<String, Ratio> step : steps) {
-      String name = step.getKey().isEmpty() ? "speed" : "speed, " + step.getKey();
-      add(figures, name, speed(train, step.getKey(), rated), Better.NEITHER);
+      String name = SpindleDrive.named("speed", step.getKey());
+      add(figures, name, drive.speed(step.getKey(), rated), Better.NEITHER);
     }
-    Map.Entry<String, Ratio> slowest = steps.get(0);
-    Map.Entry<String, Ratio> fastest = steps.get(steps.size() - 1);
-    Quantity low = motor.quantity("lowest speed").orElse(rated);
-    Quantity high = motor.quantity("highest speed").orElse(rated);
-    add(figures, "lowest speed", speed(train, slowest.getKey(), low), Better.LOWER);
-    add(figures, "highest speed", speed(train, fastest.getKey(), high), Better.HIGHER);
+    Quantity low = drive.motor().quantity("lowest speed").orElse(rated);
+    Quantity high = drive.motor().quantity("highest speed").orElse(rated);
+    add(figures, "lowest speed", drive.lowest(), Better.LOWER);
+    add(figures, "highest speed", drive.highest(), Better.HIGHER);
     gap(steps, low, high)
         .ifPresent(g -> add(figures, "widest gap between two speeds", g, Better.LOWER));
     List<Finding> findings =
@@ -68,17 +52,11 @@ final class SpeedTopic implements Topic {
             new Finding(
                 Finding.Rank.NOTE,
                 name() + "/spindle/highest speed",
-                "Before the highest speed is used, compare it with the one marked on chuck and faceplate.",
+                "Before the highest speed is used, compare it with the one marked on chuck and"
+                    + " faceplate.",
                 "the speed marked on the chuck",
                 CHUCK));
     return new Study(figures, findings);
-  }
-
-  private static Working speed(Train train, String step, Quantity motor) {
-    ChainFormula chain = ChainFormula.of(train, step);
-    List<Term> terms = new ArrayList<>(List.of(motor.term("n_m")));
-    terms.addAll(chain.terms());
-    return Working.of("n", Unit.RPM, "n_m*" + chain.text(), terms);
   }
 
   /** The largest ratio of a speed to the next lower one that the motor cannot bridge. */

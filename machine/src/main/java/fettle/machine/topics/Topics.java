@@ -15,7 +15,12 @@ public final class Topics {
           new DialTopic(),
           new PlayTopic(),
           new HandTopic(),
+          new ScrewTopic(),
           new SpeedTopic(),
+          new DriveTopic(),
+          new SpindleTopic(),
+          new CutTopic(),
+          new ClampTopic(),
           new GearTopic(),
           new ThreadTopic(),
           new ControlTopic());
