@@ -213,7 +213,7 @@ public final class StockReckoners {
   }
 
   private static Reckoner passes() {
-    return Reckoner.of(GROUP, "thread-passes", "Passes to cut a 60 degree thread")
+    return Reckoner.of(GROUP, "route-thread-passes", "Passes to cut a 60 degree thread")
         .number("P", Unit.MM, "pitch")
         .number("a1", Unit.MM, "depth of the first pass, on the radius", "0.2")
         .input("spring", Input.Kind.COUNT, Unit.ONE, "passes without infeed at the end", "2", true)
@@ -457,7 +457,7 @@ public final class StockReckoners {
   }
 
   private static Reckoner vernier() {
-    return Reckoner.of(GROUP, "vernier", "Vernier beside a scale")
+    return Reckoner.of(GROUP, "vernier-scale", "Vernier beside a scale")
         .number("division", Unit.MM, "main division")
         .count("n", "divisions of the vernier")
         .choice("kind", "laid over n - 1 or over 2n - 1 main divisions", "plain", "extended")
