@@ -9,7 +9,9 @@ import java.util.Locale;
 final class TextForecast {
 
   private static final int NARROW = 78;
-  private static final int WIDEST_CELL = 44;
+  private static final int WIDEST_CELL = 34;
+  private static final int LEAST_NAME = 12;
+  private static final int BESIDE = 28;
   private final Terminal terminal;
   private final boolean workings;
 
@@ -73,9 +75,10 @@ final class TextForecast {
     line("");
     line(terminal.ink(Terminal.Ink.GRAPHITE, capital(section.title())));
     boolean narrow = terminal.width() < NARROW;
-    int[] widths = narrow ? new int[4] : widths(section.lines(), alone);
-    boolean wide =
-        !narrow && widths[0] + widths[1] + widths[2] + widths[3] + 24 <= terminal.width();
+    int[] widths = widths(section.lines(), alone);
+    int room = terminal.width() - widths[1] - widths[2] - widths[3] - BESIDE;
+    boolean wide = !narrow && room >= Math.min(widths[0], LEAST_NAME);
+    widths[0] = Math.min(widths[0], room);
     String subject = "";
     for (ForecastPage.Line l : section.lines()) {
       if (!l.subject().equals(subject)) {
@@ -97,17 +100,45 @@ final class TextForecast {
   }
 
   private void row(ForecastPage.Line l, int[] widths) {
+    boolean fitting = l.name().length() <= widths[0];
+    if (!fitting) {
+      line("    " + l.name());
+    }
     line(
         "    "
-            + pad(l.name(), widths[0])
+            + pad(fitting ? l.name() : "", widths[0])
             + "  "
-            + pad(l.before(), widths[1])
+            + pad(value(l.before()), widths[1])
             + "  "
-            + terminal.ink(Terminal.Ink.BLUE, pad(l.after(), widths[2]))
+            + terminal.ink(Terminal.Ink.BLUE, pad(value(l.after()), widths[2]))
             + "  "
             + pad(l.difference(), widths[3])
             + "  "
             + verdict(l.verdict()));
+    note(note(l.before()), note(l.after()));
+  }
+
+  /** Says what stands behind the values in words, once if it is the same before and after. */
+  private void note(String before, String after) {
+    if (before.equals(after) || before.isEmpty()) {
+      if (!after.isEmpty()) {
+        wrapped("        ", terminal.ink(Terminal.Ink.FAINT, after));
+      }
+      return;
+    }
+    String rest = after.isEmpty() ? "" : "; after: " + after;
+    wrapped("        ", terminal.ink(Terminal.Ink.FAINT, "before: " + before + rest));
+  }
+
+  /** Returns a cell without the words in brackets behind its number. */
+  private static String value(String cell) {
+    int at = cell.indexOf(" (");
+    return at > 0 && cell.endsWith(")") ? cell.substring(0, at) : cell;
+  }
+
+  private static String note(String cell) {
+    int at = cell.indexOf(" (");
+    return at > 0 && cell.endsWith(")") ? cell.substring(at + 2, cell.length() - 1) : "";
   }
 
   private void block(ForecastPage.Line l) {
@@ -156,8 +187,8 @@ final class TextForecast {
     for (ForecastPage.Line l : lines) {
       widths[0] = Math.max(widths[0], l.name().length());
       if (!alone && fits(l)) {
-        widths[1] = Math.max(widths[1], l.before().length());
-        widths[2] = Math.max(widths[2], l.after().length());
+        widths[1] = Math.max(widths[1], value(l.before()).length());
+        widths[2] = Math.max(widths[2], value(l.after()).length());
         widths[3] = Math.max(widths[3], l.difference().length());
       }
     }
@@ -166,7 +197,7 @@ final class TextForecast {
 
   /** Tells whether a line's values are short enough for a cell of a table. */
   private static boolean fits(ForecastPage.Line l) {
-    return l.before().length() <= WIDEST_CELL && l.after().length() <= WIDEST_CELL;
+    return value(l.before()).length() <= WIDEST_CELL && value(l.after()).length() <= WIDEST_CELL;
   }
 
   /** Writes a text behind a heading, broken at spaces to the width of the terminal. */

@@ -70,11 +70,9 @@ public final class Makers {
             g.further());
     Edge chamfer = Edge.chamfer(Math.min(WIDE, g.width() / 8));
     List<Step> outside = new ArrayList<>();
-    outside.add(
-        Step.cylinder("teeth", tip, g.width()).edges(chamfer, chamfer).teeth(toothing));
+    outside.add(Step.cylinder("teeth", tip, g.width()).edges(chamfer, chamfer).teeth(toothing));
     if (g.hubDiameter() > 0) {
-      outside.add(
-          Step.cylinder("hub", g.hubDiameter(), g.hubLength()).edges(Edge.SHARP, chamfer));
+      outside.add(Step.cylinder("hub", g.hubDiameter(), g.hubLength()).edges(Edge.SHARP, chamfer));
     }
     double length = g.width() + (g.hubDiameter() > 0 ? g.hubLength() : 0);
     Bore bore = g.bore().nominal() > 0 ? Bore.of(fine("bore", g.bore(), length)) : Bore.NONE;
@@ -108,7 +106,9 @@ public final class Makers {
     }
     Edge lead = Edge.chamfer((thread.major() - thread.rootOutside()) / 2);
     steps.add(
-        Step.cylinder("thread", thread.major(), length).edges(lead, lead).thread(thread, 0, End.LEFT));
+        Step.cylinder("thread", thread.major(), length)
+            .edges(lead, lead)
+            .thread(thread, 0, End.LEFT));
     if (right.length() > 0) {
       steps.add(
           Step.cylinder("right journal", right.diameter(), Size.of(right.length()))
@@ -187,9 +187,9 @@ public final class Makers {
     return new Turned(
         heading,
         List.of(
-            Step.cylinder("rim", diameter, rim)
-                .edges(Edge.round(rim / 4), Edge.round(rim / 4)),
-            Step.cylinder("hub", hub.diameter(), Size.of(depth)).edges(Edge.round(2), Edge.chamfer(1))),
+            Step.cylinder("rim", diameter, rim).edges(Edge.round(rim / 4), Edge.round(rim / 4)),
+            Step.cylinder("hub", hub.diameter(), Size.of(depth))
+                .edges(Edge.round(2), Edge.chamfer(1))),
         Bore.of(fine("bore", bore, hub.length())),
         Bore.NONE,
         List.of(new Turned.AxialHoles("grip", End.LEFT, 0, circle, 1, 0, hole)));

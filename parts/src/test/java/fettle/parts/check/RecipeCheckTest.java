@@ -59,14 +59,11 @@ class RecipeCheckTest {
   void aTapDeeperThanItsDrillOrWithoutRoom() {
     ScrewThread m6 = ScrewThread.parse("M6");
     Pattern at = new Pattern.At(20, 20);
-    assertThat(
-            found(block(new Prismatic.Holes("t", Face.TOP, HoleForm.tapped(m6, 14, 12), at))))
+    assertThat(found(block(new Prismatic.Holes("t", Face.TOP, HoleForm.tapped(m6, 14, 12), at))))
         .contains("STOP t");
-    assertThat(
-            found(block(new Prismatic.Holes("t", Face.TOP, HoleForm.tapped(m6, 10, 12), at))))
+    assertThat(found(block(new Prismatic.Holes("t", Face.TOP, HoleForm.tapped(m6, 10, 12), at))))
         .contains("CAUTION t");
-    assertThat(
-            found(block(new Prismatic.Holes("t", Face.TOP, HoleForm.tapped(m6, 10, 13), at))))
+    assertThat(found(block(new Prismatic.Holes("t", Face.TOP, HoleForm.tapped(m6, 10, 13), at))))
         .isEmpty();
   }
 

@@ -61,7 +61,8 @@ class ExchangeTest {
       while (references.find()) {
         asked.add(Integer.parseInt(references.group(1)));
       }
-      Matcher use = Pattern.compile("ORIENTED_EDGE\\(''(?:,\\*){2},(#\\d+),(\\.[TF]\\.)\\)").matcher(text);
+      Matcher use =
+          Pattern.compile("ORIENTED_EDGE\\(''(?:,\\*){2},(#\\d+),(\\.[TF]\\.)\\)").matcher(text);
       if (use.matches()) {
         uses.add(use.group(1) + use.group(2));
       }
@@ -143,7 +144,8 @@ class ExchangeTest {
     builder.environment().put("LD_LIBRARY_PATH", libraries.toString());
     Process process = builder.start();
     assertThat(process.waitFor(240, TimeUnit.SECONDS)).isTrue();
-    String[] answers = Files.readString(folder.resolve("log"), StandardCharsets.ISO_8859_1).split("== ");
+    String[] answers =
+        Files.readString(folder.resolve("log"), StandardCharsets.ISO_8859_1).split("== ");
     assertThat(answers).hasSize(samples.size() + 1);
     for (int i = 0; i < samples.size(); i++) {
       String answer = answers[i + 1];

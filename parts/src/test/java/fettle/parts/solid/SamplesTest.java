@@ -35,7 +35,9 @@ class SamplesTest {
   void shaftOfThePublishedTable() {
     Brep shaft = Brep.of(Bodies.of(Samples.all().get("shaft")));
     Map<String, Integer> kinds = new TreeMap<>();
-    shaft.faces().forEach(f -> kinds.merge(f.surface().getClass().getSimpleName(), 1, Integer::sum));
+    shaft
+        .faces()
+        .forEach(f -> kinds.merge(f.surface().getClass().getSimpleName(), 1, Integer::sum));
     // DP-ST-06, DP-ST-07
     assertThat(kinds).isEqualTo(Map.of("Cone", 2, "Cylinder", 3, "Plane", 4, "Torus", 1));
     assertThat(Moments.of(shaft).volume()).isCloseTo(21511.0131, within(0.0001));
