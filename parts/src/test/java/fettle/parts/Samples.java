@@ -33,6 +33,15 @@ public final class Samples {
     return Heading.of("sample", "Sample", "C45", 7.85e-9);
   }
 
+  /** Returns the sample of that name. */
+  public static Recipe of(String name) {
+    Recipe recipe = all().get(name);
+    if (recipe == null) {
+      throw new IllegalArgumentException("no sample is called " + name);
+    }
+    return recipe;
+  }
+
   /** Returns the parts by name. */
   public static Map<String, Recipe> all() {
     Map<String, Recipe> all = new LinkedHashMap<>();

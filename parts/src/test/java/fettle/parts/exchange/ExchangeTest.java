@@ -78,7 +78,7 @@ class ExchangeTest {
 
   @Test
   void aConeOfSixtyDegreesIsWrittenWithHalfItsAngleInRadians() {
-    String file = step(Samples.all().get("centre"));
+    String file = step(Samples.of("centre"));
     Matcher cone = Pattern.compile("CONICAL_SURFACE\\('',#\\d+,[^,]+,([^)]+)\\)").matcher(file);
     assertThat(cone.find()).isTrue();
     assertThat(Double.parseDouble(cone.group(1))).isCloseTo(0.523598776, within(1e-8));
@@ -86,7 +86,7 @@ class ExchangeTest {
 
   @Test
   void bothFilesHaveTheSameBytesEachTime() {
-    Recipe recipe = Samples.all().get("bearing block");
+    Recipe recipe = Samples.of("bearing block");
     assertThat(step(recipe)).isEqualTo(step(recipe));
     Mesh mesh = Mesh.of(Brep.of(Bodies.of(recipe)), 0.05);
     assertThat(ThreeMfFile.of(mesh, "block")).isEqualTo(ThreeMfFile.of(mesh, "block"));
@@ -94,7 +94,7 @@ class ExchangeTest {
 
   @Test
   void threeMfHoldsTheModelAndItsRelations() throws IOException {
-    Mesh mesh = Mesh.of(Brep.of(Bodies.of(Samples.all().get("bush"))), 0.1);
+    Mesh mesh = Mesh.of(Brep.of(Bodies.of(Samples.of("bush"))), 0.1);
     List<String> names = new ArrayList<>();
     String model = "";
     try (ZipInputStream zip =

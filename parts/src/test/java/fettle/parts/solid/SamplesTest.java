@@ -33,7 +33,7 @@ class SamplesTest {
 
   @Test
   void shaftOfThePublishedTable() {
-    Brep shaft = Brep.of(Bodies.of(Samples.all().get("shaft")));
+    Brep shaft = Brep.of(Bodies.of(Samples.of("shaft")));
     Map<String, Integer> kinds = new TreeMap<>();
     shaft
         .faces()
@@ -63,7 +63,7 @@ class SamplesTest {
 
   @Test
   void viewsOfAShaftShowItsOutline() {
-    Turned bush = (Turned) Samples.all().get("bush");
+    Turned bush = (Turned) Samples.of("bush");
     Body body = Bodies.of(bush);
     View front = View.of(body, Brep.of(body), Looking.FRONT);
     double widest = 0;
@@ -117,7 +117,7 @@ class SamplesTest {
 
   @Test
   void flatLengthOfABentStrip() {
-    Folded panel = (Folded) Samples.all().get("panel");
+    Folded panel = (Folded) Samples.of("panel");
     FoldedBody.Flat flat = FoldedBody.flat(panel);
     double first = Math.PI / 2 * (2 + 0.42 * 1.5) - 2 * 3.5;
     double second = Math.PI / 3 * (2 + 0.42 * 1.5) - 2 * 3.5 * Math.tan(Math.PI / 6);
