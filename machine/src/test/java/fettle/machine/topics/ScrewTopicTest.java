@@ -72,6 +72,17 @@ class ScrewTopicTest {
   }
 
   @Test
+  void theTorqueWithTheForceIsTheOneOfThePowerScrew() {
+    FeedScrew screw =
+        FeedScrew.of(
+            (fettle.machine.lathe.Element.Screw) old.trains().get("cross feed").elements().get(0));
+    double thread = screw.screw().loweringMoment(300, 0.15);
+    double face = 0.12 * 300 * (18 + 9.5) / 4;
+    assertThat(value(old, "cross feed/torque with the feed force"))
+        .isCloseTo(thread + face, within(1e-9));
+  }
+
+  @Test
   void halfTheNutCarriesTwiceThePressureAndWearsTwiceAsFast() {
     Machine half = DemoLathe.with(t -> t.replace("nut length: 22 mm", "nut length: 11 mm"));
     String pressure = "cross feed/pressure in the nut";
