@@ -40,7 +40,12 @@ final class ClampTopic implements Topic {
   public Study study(Machine machine, Optional<Values> shop) {
     Study all = new Study(List.of(), List.of());
     for (Map.Entry<String, Values> clamp : machine.values().map("clamps").entrySet()) {
-      all = all.and(new OneClamp(machine, clamp.getKey(), clamp.getValue()).study());
+      all =
+          all.and(
+              Study.orReason(
+                  name(),
+                  clamp.getKey(),
+                  () -> new OneClamp(machine, clamp.getKey(), clamp.getValue()).study()));
     }
     return all;
   }

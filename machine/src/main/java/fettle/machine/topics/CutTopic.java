@@ -56,7 +56,7 @@ final class CutTopic implements Topic {
   public Study study(Machine machine, Optional<Values> shop) {
     Material work = Materials.of(block(machine).needText("material"));
     return work.knows(Property.KC11) && work.knows(Property.MC)
-        ? new OneWork(machine, work).study()
+        ? Study.orReason(name(), SUBJECT, () -> new OneWork(machine, work).study())
         : new Study(List.of(), List.of());
   }
 

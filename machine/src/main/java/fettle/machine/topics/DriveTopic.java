@@ -53,7 +53,10 @@ final class DriveTopic implements Topic {
   @Override
   public Study study(Machine machine, Optional<Values> shop) {
     return SpindleDrive.of(machine)
-        .map(drive -> new OneDrive(machine, drive).study())
+        .map(
+            drive ->
+                Study.orReason(
+                    name(), drive.train().name(), () -> new OneDrive(machine, drive).study()))
         .orElse(new Study(List.of(), List.of()));
   }
 
@@ -126,7 +129,10 @@ final class DriveTopic implements Topic {
                       java.util.Arrays.stream(BeltKind.values())
                           .filter(k -> k.mark().equals(mark))
                           .findFirst());
-      if (kind.isEmpty() || kind.get().isToothed() || !belt.values().has("centre distance")) {
+      if (kind.isEmpty()
+          || kind.get().isToothed()
+          || !belt.values().has("centre distance")
+          || !(belt.values().has("driver") || belt.values().has("steps"))) {
         return;
       }
       Map<String, Values> steps = new LinkedHashMap<>(belt.values().map("steps"));

@@ -63,15 +63,13 @@ record FeedScrew(PowerScrew screw, Element.Screw element, Optional<RollingSet> p
    */
   Working down(Term force) {
     List<Term> terms = terms(force);
-    double friction = element.values().need("friction").value();
-    return Working.check(
+    return Working.of(
         "T_down",
-        screw.loweringMoment(force.value(), friction) + thrust(terms).value(),
         Unit.NM,
         "F*(d2/2*(mu - cos(alpha_n)*tan(lambda))/(cos(alpha_n) + mu*tan(lambda))"
             + bearing(new ArrayList<>())
             + ")",
-        terms.toArray(new Term[0]));
+        terms);
   }
 
   /** Writes the torque for each newton of the slide; the terms it needs beside F are added. */

@@ -81,9 +81,11 @@ record RollingSet(
           balls + " balls of " + fettle.mechanics.base.Numbers.significant(ball, 3) + " mm taken");
     }
     try {
-      return Optional.of(
+      RollingSet set =
           new RollingSet(
-              block, outside, BallBearing.steel(balls, ball, usual.pitch(), angle), guesses));
+              block, outside, BallBearing.steel(balls, ball, usual.pitch(), angle), guesses);
+      boolean rated = set.rating().value() > 0 && set.staticRating().value() > 0;
+      return rated ? Optional.of(set) : Optional.empty();
     } catch (IllegalArgumentException e) {
       return Optional.empty();
     }

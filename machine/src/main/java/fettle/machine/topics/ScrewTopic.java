@@ -62,7 +62,10 @@ final class ScrewTopic implements Topic {
     for (Train train : machine.trains().values()) {
       Element last = train.elements().get(train.elements().size() - 1);
       if (limits.isPresent() && last instanceof Element.Screw screw) {
-        all = all.and(new OneScrew(train, screw, limits.get()).study());
+        all =
+            all.and(
+                Study.orReason(
+                    name(), train.name(), () -> new OneScrew(train, screw, limits.get()).study()));
       }
     }
     return all;
@@ -291,6 +294,10 @@ final class ScrewTopic implements Topic {
       }
       double outer = face.get().need("outer diameter").value();
       double inner = face.get().need("inner diameter").value();
+      if (!(outer > inner)) {
+        throw new IllegalArgumentException(
+            "the outer diameter of its thrust face is not larger than the inner one");
+      }
       double area = Math.PI / 4 * (outer * outer - inner * inner);
       double give =
           1 / (area * JointFinish.PLANED.normalStiffness(Math.max(1e-3, force.value() / area)));

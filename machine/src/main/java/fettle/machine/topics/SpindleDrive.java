@@ -77,7 +77,8 @@ record SpindleDrive(Train train, Values motor, List<Map.Entry<String, Ratio>> st
    * @return speed [rad/s]
    */
   double usual() {
-    return Math.sqrt(lowest().value() * highest().value());
+    double high = highest().value();
+    return Math.sqrt(Math.max(lowest().value(), high / 50) * high);
   }
 
   /** Returns the name of a figure of one step. */

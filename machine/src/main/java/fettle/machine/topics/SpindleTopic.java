@@ -52,9 +52,30 @@ final class SpindleTopic implements Topic {
 
   @Override
   public Study study(Machine machine, Optional<Values> shop) {
-    return Headstock.of(machine)
-        .map(head -> new OneSpindle(machine, head).study())
-        .orElse(new Study(List.of(), List.of()));
+    return Study.orReason(
+        name(),
+        "spindle",
+        () ->
+            Headstock.of(machine)
+                .map(head -> new OneSpindle(machine, head).study())
+                .orElseGet(() -> unknown(machine)));
+  }
+
+  private Study unknown(Machine machine) {
+    if (machine.values().block("spindle").isEmpty()) {
+      return new Study(List.of(), List.of());
+    }
+    return new Study(
+        List.of(),
+        List.of(
+            new Finding(
+                Finding.Rank.NOTE,
+                "",
+                "The stiffness of the spindle is not reckoned: that takes its span and overhang and"
+                    + " two bearings that are bushes with their clearance, deep groove or angular"
+                    + " contact ball bearings of a usual size.",
+                "",
+                BEAM)));
   }
 
   /** The questions asked of one spindle. */

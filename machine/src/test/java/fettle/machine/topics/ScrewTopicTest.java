@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import fettle.machine.lathe.Machine;
 import fettle.mechanics.base.Working;
+import fettle.mechanics.screws.PowerScrew;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
@@ -69,6 +70,15 @@ class ScrewTopicTest {
               assertThat(f.rank()).isEqualTo(Finding.Rank.CAUTION);
               assertThat(f.figure()).isEqualTo("screws/quill feed/torque with the feed force");
             });
+  }
+
+  @Test
+  void theTorqueWithTheForceIsTheOneOfThePowerScrew() {
+    PowerScrew screw = new PowerScrew(25.4 * 7 / 16 - 1.27, 2.54, Math.toRadians(14.5));
+    double thread = screw.loweringMoment(300, 0.15);
+    double face = 0.12 * 300 * (18 + 9.5) / 4;
+    assertThat(value(old, "cross feed/torque with the feed force"))
+        .isCloseTo(thread + face, within(1e-9));
   }
 
   @Test

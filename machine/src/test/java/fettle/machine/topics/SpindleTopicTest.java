@@ -69,6 +69,28 @@ class SpindleTopicTest {
   }
 
   @Test
+  void aBoreWiderThanTheSpindleIsSaidAndNotReckoned() {
+    Machine wide = DemoLathe.with(t -> t.replace("  bore: 17 mm", "  bore: 40 mm"));
+    Study study = DemoLathe.study(TOPIC, wide);
+    assertThat(study.figures()).isEmpty();
+    assertThat(study.findings())
+        .singleElement()
+        .satisfies(f -> assertThat(f.sentence()).contains("bore"));
+  }
+
+  @Test
+  void bearingsThatAreNotReckonedAreNamed() {
+    Machine tapered =
+        DemoLathe.with(
+            t ->
+                t.replaceFirst(
+                    "  front: \\{kind: bush.*\n", "  front: {kind: rolling, type: 30207}\n"));
+    assertThat(DemoLathe.study(TOPIC, tapered).findings())
+        .singleElement()
+        .satisfies(f -> assertThat(f.rank()).isEqualTo(Finding.Rank.NOTE));
+  }
+
+  @Test
   void twiceTheRatingLivesEightTimesAsLong() {
     String life = "front bearing/life at the full feed force";
     double usual = value(stated(20), life);
