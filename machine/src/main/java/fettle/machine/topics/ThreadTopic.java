@@ -54,8 +54,8 @@ final class ThreadTopic implements Topic {
         return figures(train.name(), limit, lead -> best(box, fixed, lead), LEVERS);
       } else if (element instanceof Element.ChangeGears gears && banjo.isPresent() && set.isPresent()) {
         Ratio fixed = train.factor().over(gears.factors().values().iterator().next());
-        Study study = gears(train.name(), limit, banjo.get(), set.get(), fixed);
-        return study.and(new Study(List.of(), List.of(cover(train))));
+        return reach(train.name(), limit, banjo.get(), set.get(), fixed)
+            .and(new Study(List.of(), List.of(cover(train))));
       }
     }
     return new Study(List.of(), List.of());
@@ -71,6 +71,26 @@ final class ThreadTopic implements Topic {
             + " spindle turns.",
         "gears covered",
         COVER);
+  }
+
+  private Study reach(String subject, Quantity limit, Values banjo, Values set, Ratio fixed) {
+    try {
+      return gears(subject, limit, banjo, set, fixed);
+    } catch (IllegalArgumentException e) {
+      return new Study(
+          List.of(),
+          List.of(
+              new Finding(
+                  Finding.Rank.CAUTION,
+                  name() + "/" + subject,
+                  "The threads in reach of the "
+                      + subject
+                      + " cannot be searched: "
+                      + e.getMessage()
+                      + ".",
+                  "",
+                  SEARCH)));
+    }
   }
 
   private Study gears(String subject, Quantity limit, Values banjo, Values set, Ratio fixed) {

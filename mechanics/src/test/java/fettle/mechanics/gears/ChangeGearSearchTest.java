@@ -70,8 +70,7 @@ class ChangeGearSearchTest {
   @Tag("slow")
   void twentyWheelsGiveTheSameEitherWay() {
     List<Integer> stock =
-        List.of(
-            20, 21, 24, 25, 28, 30, 32, 35, 36, 38, 40, 40, 45, 48, 50, 55, 57, 60, 63, 65);
+        List.of(20, 21, 24, 25, 28, 30, 32, 35, 36, 38, 40, 40, 45, 48, 50, 55, 57, 60, 63, 65);
     same(query(stock, WIDE, 10, Set.of(ChangeGearSearch.Wheels.values()), 0.01));
   }
 

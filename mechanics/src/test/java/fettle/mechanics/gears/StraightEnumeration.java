@@ -40,8 +40,7 @@ final class StraightEnumeration {
               .thenComparing(Row::wheels, StraightEnumeration::lexicographic);
       List<ChangeGearSearch.Train> best =
           all.rows.values().stream()
-              .filter(
-                  r -> Math.abs(Deviation.relative(r.ratio, needed)) <= query.limit())
+              .filter(r -> Math.abs(Deviation.relative(r.ratio, needed)) <= query.limit())
               .sorted(order)
               .limit(query.best())
               .map(
@@ -89,9 +88,7 @@ final class StraightEnumeration {
     driven.sort(null);
     Row row = new Row(List.copyOf(wheels), idler, ratio);
     rows.merge(
-        List.of(drivers, driven),
-        row,
-        (a, b) -> lexicographic(a.wheels, b.wheels) <= 0 ? a : b);
+        List.of(drivers, driven), row, (a, b) -> lexicographic(a.wheels, b.wheels) <= 0 ? a : b);
   }
 
   private boolean fits(List<Integer> w) {
