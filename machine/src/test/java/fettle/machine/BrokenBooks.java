@@ -41,9 +41,7 @@ final class BrokenBooks {
     Node.Mapping root = (Node.Mapping) tree(MACHINE);
     Node.Entry entry = root.entries().get("members");
     members =
-        entry == null
-            ? List.of()
-            : List.copyOf(((Node.Mapping) entry.value()).entries().keySet());
+        entry == null ? List.of() : List.copyOf(((Node.Mapping) entry.value()).entries().keySet());
   }
 
   private Node tree(String file) {
@@ -87,8 +85,7 @@ final class BrokenBooks {
     return edited(kind, file, at, length, instead, at.line());
   }
 
-  private Broken edited(
-      String kind, String file, Place at, int length, String instead, int line) {
+  private Broken edited(String kind, String file, Place at, int length, String instead, int line) {
     String text = sound.getOrDefault(file, "");
     int from = offset(text, at);
     String broken = text.substring(0, from) + instead + text.substring(from + length);
@@ -140,11 +137,26 @@ final class BrokenBooks {
   private Broken absurd(Random random) {
     String file = random.nextInt(4) > 0 ? MACHINE : "shop.yaml";
     Slot slot =
-        slot(random, file, s -> s.plain() && s.row().unit().symbol().length() > 0 && s.row().high().isPresent());
+        slot(
+            random,
+            file,
+            s -> s.plain() && s.row().unit().symbol().length() > 0 && s.row().high().isPresent());
     String unit = " " + slot.row().unit().symbol();
     List<String> values =
-        List.of("1e60", "-1e60", "999999999999999", "-1e12", "1e99", "NaN", "Infinity", "-Infinity",
-            "1e-99 ± 1e60", "0x7f", "1e400", "1e2147483647", "-999999");
+        List.of(
+            "1e60",
+            "-1e60",
+            "999999999999999",
+            "-1e12",
+            "1e99",
+            "NaN",
+            "Infinity",
+            "-Infinity",
+            "1e-99 ± 1e60",
+            "0x7f",
+            "1e400",
+            "1e2147483647",
+            "-999999");
     String value = values.get(random.nextInt(values.size())) + unit;
     return edited("absurd " + value, file, slot.node().at(), length(slot), '"' + value + '"');
   }
@@ -159,21 +171,39 @@ final class BrokenBooks {
     String key = slot.row().key();
     String more = before.isBlank() ? key + ": 1\n" + before : key + ": 1, ";
     return edited(
-        "twice", file, slot.keyAt(), 0, more, before.isBlank() ? slot.keyAt().line() + 1 : slot.keyAt().line());
+        "twice",
+        file,
+        slot.keyAt(),
+        0,
+        more,
+        before.isBlank() ? slot.keyAt().line() + 1 : slot.keyAt().line());
   }
 
   private Broken marked(Random random) {
     String file = anyFile(random);
     Slot slot = slot(random, file, s -> true);
     List<String> marks =
-        List.of("&a ", "!mine ", "!!str ", "!!binary ", "&a !mine ", "!<tag:x> ", "*a ", "!!java.net.URL ");
+        List.of(
+            "&a ",
+            "!mine ",
+            "!!str ",
+            "!!binary ",
+            "&a !mine ",
+            "!<tag:x> ",
+            "*a ",
+            "!!java.net.URL ");
     boolean key = random.nextInt(4) == 0;
     Place at = key ? slot.keyAt() : slot.node().at();
     String mark = marks.get(random.nextInt(marks.size()));
     boolean block = !key && at.line() != slot.keyAt().line();
     if (block) {
-      return edited("mark before a block", file, slot.keyAt(), slot.row().key().length() + 1,
-          slot.row().key() + ": " + mark.strip() + "", 0);
+      return edited(
+          "mark before a block",
+          file,
+          slot.keyAt(),
+          slot.row().key().length() + 1,
+          slot.row().key() + ": " + mark.strip() + "",
+          0);
     }
     return edited("mark " + mark, file, at, 0, mark, at.line());
   }
@@ -244,7 +274,12 @@ final class BrokenBooks {
     String key = slot.row().key();
     String value = List.of("7", "word", "[1, 2]", "\"\"").get(random.nextInt(4));
     return edited(
-        "wrong shape", file, slot.keyAt(), key.length() + 1, key + ": " + value + "\n" + key + "x:", 0);
+        "wrong shape",
+        file,
+        slot.keyAt(),
+        key.length() + 1,
+        key + ": " + value + "\n" + key + "x:",
+        0);
   }
 
   private Broken missing(Random random) {
@@ -319,7 +354,9 @@ final class BrokenBooks {
       case 0 -> with("needs", CHANGE, text + "needs: [nothing" + random.nextInt(99) + "]\n", 0);
       case 1 -> with("needs itself", CHANGE, text + "needs: [first-dial]\n", 0);
       case 2 -> {
-        String name = "changes/" + List.of("A b", "Ä", "-x", "x_y", "", ".", "a".repeat(90)).get(random.nextInt(7));
+        String name =
+            "changes/"
+                + List.of("A b", "Ä", "-x", "x_y", "", ".", "a".repeat(90)).get(random.nextInt(7));
         yield with("file name", name + ".yaml", text, 0);
       }
       default ->

@@ -156,7 +156,11 @@ class BrokenBooksTest {
     StringBuilder keys = new StringBuilder();
     for (int i = 0; i < 399; i++) {
       members.append("  ").append("m".repeat(50)).append(i);
-      members.append(": {seat: {kind: bolted, on: ").append("n".repeat(50)).append(i).append("}}\n");
+      members
+          .append(": {seat: {kind: bolted, on: ")
+          .append("n".repeat(50))
+          .append(i)
+          .append("}}\n");
     }
     for (int i = 0; i < 60_000; i++) {
       keys.append("member of the lathe ").append(i).append(": 1\n");

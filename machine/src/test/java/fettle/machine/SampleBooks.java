@@ -85,20 +85,20 @@ public final class SampleBooks {
   /** Returns a small machine with one slide driven through these elements, and more blocks. */
   public static String slide(String elements, String more) {
     return """
-        fettle: 1
-        name: Bench
-        lathe: {centre height: 90 mm, between centres: 300 mm}
-        members:
-          bed: {seat: {kind: fixed}}
-          slide: {seat: {kind: sliding, on: bed, axis: Z, travel: 100 mm}}
-          wheel: {seat: {kind: turning, on: slide, axis: X}, handle diameter: 80 mm}
-        trains:
-          drive:
-            from: wheel
-            to: slide
-            elements: {%s}
-        %s
-        """
+    fettle: 1
+    name: Bench
+    lathe: {centre height: 90 mm, between centres: 300 mm}
+    members:
+      bed: {seat: {kind: fixed}}
+      slide: {seat: {kind: sliding, on: bed, axis: Z, travel: 100 mm}}
+      wheel: {seat: {kind: turning, on: slide, axis: X}, handle diameter: 80 mm}
+    trains:
+      drive:
+        from: wheel
+        to: slide
+        elements: {%s}
+    %s
+    """
         .formatted(elements, more);
   }
 }

@@ -30,6 +30,17 @@ public final class Designations {
     return Optional.ofNullable(EXPECTED.get(type));
   }
 
+  /**
+   * Returns the pattern that a designation must match in a schema; empty if the type is none. The
+   * reader looks at a thread more closely.
+   */
+  static Optional<String> spelling(String type) {
+    Pattern pattern = SPELLING.get(type);
+    return type.equals("thread")
+        ? Optional.of("^(?=.{2,40}$)(?:[A-WYZ]|\\d).*\\d.*$")
+        : Optional.ofNullable(pattern).map(p -> "^(?=.{1,40}$)(?:" + p.pattern() + ")$");
+  }
+
   /** Returns a remedy if the text is no designation of this kind. */
   public static Optional<String> problem(String type, String text) {
     if (text.length() > LONGEST) {

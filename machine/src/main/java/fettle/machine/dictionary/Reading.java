@@ -25,10 +25,12 @@ public final class Reading {
 
   private record Mention(String collection, String name, Place at, String path) {}
 
-  private static final int MOST_ENTRIES = 400;
+  static final int MOST_ENTRIES = 400;
+  static final int LONGEST_NAME = 60;
+  static final String NAME = "^(?=.*\\S)[\\p{L}\\p{N} '()/+-]+$";
+
   private static final int MOST_PROBLEMS = 1_000;
   private static final int MOST_HINTS = 100;
-  private static final int LONGEST_NAME = 60;
   private static final double ABSURD = 1e15;
 
   private final Dictionary dictionary;
@@ -114,6 +116,9 @@ public final class Reading {
   private Optional<Object> value(Row row, Node node, String path) {
     String type = row.type();
     if (type.equals("tree")) {
+      if (!(node instanceof Node.Mapping)) {
+        add(node.at(), path, node.words(), "the keys of machine.yaml that differ", "");
+      }
       return Optional.of(node);
     } else if (type.startsWith("shape:")) {
       return Optional.of(block(row.inner(), node, path));
@@ -145,10 +150,7 @@ public final class Reading {
       return row.words().contains(text)
           ? Optional.of(text)
           : wrong(
-              scalar,
-              path,
-              "one of: " + String.join(", ", row.words()),
-              hint(text, row.words()));
+              scalar, path, "one of: " + String.join(", ", row.words()), hint(text, row.words()));
     } else if (type.startsWith("ref:")) {
       mentions.add(new Mention(row.inner(), text, scalar.at(), path));
       return Optional.of(text);
@@ -191,7 +193,9 @@ public final class Reading {
     return symbol.isEmpty() ? "" : hint(symbol, known);
   }
 
-  /** Suggests a name; after very many problems no more, so that a hopeless text is soon answered. */
+  /**
+   * Suggests a name; after very many problems no more, so that a hopeless text is soon answered.
+   */
   private String hint(String found, java.util.Collection<String> known) {
     return problems.size() < MOST_HINTS ? Nearest.hint(found, known) : "";
   }
@@ -252,8 +256,7 @@ public final class Reading {
 
   private void entry(
       String inner, String path, Map<String, Values> blocks, String name, Node.Entry entry) {
-    boolean good =
-        !name.isBlank() && name.length() <= LONGEST_NAME && name.matches("[\\p{L}\\p{N} '()/+-]+");
+    boolean good = name.length() <= LONGEST_NAME && name.matches(NAME);
     if (!good) {
       add(
           entry.keyAt(),

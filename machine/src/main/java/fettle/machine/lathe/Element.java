@@ -226,8 +226,7 @@ public sealed interface Element {
     }
     if (v.has("driver teeth")) {
       if (v.has("driver") || v.has("driven") || v.has("steps")) {
-        throw new IllegalArgumentException(
-            "a belt has either teeth or pulley diameters, not both");
+        throw new IllegalArgumentException("a belt has either teeth or pulley diameters, not both");
       }
       factors.put("", Ratio.of(v.needCount("driver teeth"), v.needCount("driven teeth")));
       return new Belt(name, factors, true, v);
@@ -235,7 +234,7 @@ public sealed interface Element {
     Ratio grip = Ratio.ONE;
     Ratio slip = v.need("slip").exact();
     grip = new Ratio(grip.fraction().subtract(slip.fraction()), 0, 0);
-    if (v.has("driver") != v.has("driven") || v.has("driver") && !v.map("steps").isEmpty()) {
+    if (v.has("driver") != v.has("driven") || (v.has("driver") && !v.map("steps").isEmpty())) {
       throw new IllegalArgumentException(
           "a belt has either one driver and one driven pulley, or steps");
     }

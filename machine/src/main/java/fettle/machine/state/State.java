@@ -51,7 +51,11 @@ public record State(
     }
     Parsed<Machine> machine = MachineReader.read(tree);
     return new State(
-        name, order, Optional.ofNullable(machine.value()), List.copyOf(conflicts), machine.problems());
+        name,
+        order,
+        Optional.ofNullable(machine.value()),
+        List.copyOf(conflicts),
+        machine.problems());
   }
 
   private record Touch(String change, String text) {}

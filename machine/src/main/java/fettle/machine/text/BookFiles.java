@@ -22,6 +22,7 @@ import java.util.TreeMap;
 public record BookFiles(Map<String, String> texts) {
 
   private static final long LARGEST = 4_000_000;
+  private static final int LONGEST_NAME = 255;
   private static final int MOST_FILES = 400;
 
   /** Keeps its own copy, in the order of the paths. */
@@ -135,6 +136,7 @@ public record BookFiles(Map<String, String> texts) {
 
   private static String shown(Path path) {
     Path name = path.getFileName();
-    return name == null ? path.toString() : name.toString();
+    String text = name == null ? path.toString() : name.toString();
+    return text.length() > LONGEST_NAME ? text.substring(0, LONGEST_NAME) + "…" : text;
   }
 }

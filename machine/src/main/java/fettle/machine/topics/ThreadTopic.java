@@ -25,7 +25,8 @@ final class ThreadTopic implements Topic {
       Source.derived("every train of two and four wheels that fits the banjo, compared exactly");
   private static final Source LEVERS = Source.derived("every setting of the box, compared exactly");
   private static final Source COVER =
-      Source.memory("ISO 23125:2015", "guards of change gears closed before the spindle is started");
+      Source.memory(
+          "ISO 23125:2015", "guards of change gears closed before the spindle is started");
 
   @Override
   public String name() {
@@ -52,7 +53,9 @@ final class ThreadTopic implements Topic {
       if (element instanceof Element.Box box) {
         Ratio fixed = train.factor().over(box.set());
         return figures(train.name(), limit, lead -> best(box, fixed, lead), LEVERS);
-      } else if (element instanceof Element.ChangeGears gears && banjo.isPresent() && set.isPresent()) {
+      } else if (element instanceof Element.ChangeGears gears
+          && banjo.isPresent()
+          && set.isPresent()) {
         Ratio fixed = train.factor().over(gears.factors().values().iterator().next());
         return reach(train.name(), limit, banjo.get(), set.get(), fixed)
             .and(new Study(List.of(), List.of(cover(train))));
@@ -148,11 +151,17 @@ final class ThreadTopic implements Topic {
 
   private Study figures(String subject, Quantity limit, Cutter cutter, Source source) {
     Study metric = list(subject, "ISO 261 pitches", ThreadPitches.ISO_261, limit, cutter, source);
-    return metric.and(list(subject, "UTS threads per inch", ThreadPitches.UTS, limit, cutter, source));
+    return metric.and(
+        list(subject, "UTS threads per inch", ThreadPitches.UTS, limit, cutter, source));
   }
 
   private Study list(
-      String subject, String what, ThreadPitches list, Quantity limit, Cutter cutter, Source source) {
+      String subject,
+      String what,
+      ThreadPitches list,
+      Quantity limit,
+      Cutter cutter,
+      Source source) {
     int within = 0;
     int exact = 0;
     List<String> missing = new ArrayList<>();
@@ -169,10 +178,14 @@ final class ThreadTopic implements Topic {
     }
     Working within1 = count("n", within);
     Working exact1 = count("n", exact);
-    String words = missing.isEmpty() ? "all of " + labels.size() : "of " + labels.size() + "; not " + String.join(" ", missing);
+    String words =
+        missing.isEmpty()
+            ? "all of " + labels.size()
+            : "of " + labels.size() + "; not " + String.join(" ", missing);
     return new Study(
         List.of(
-            Figure.of(name(), subject, what + " within the limit", within1, Better.HIGHER, source).exactly(words),
+            Figure.of(name(), subject, what + " within the limit", within1, Better.HIGHER, source)
+                .exactly(words),
             Figure.of(name(), subject, what + " cut exactly", exact1, Better.HIGHER, source)),
         List.of());
   }

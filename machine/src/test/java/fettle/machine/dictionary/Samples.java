@@ -15,7 +15,8 @@ public final class Samples {
       List.of("M10x1", "M8", "Tr 14x3 LH", "Tr 16x8P4", "7/16-10 Acme LH", "1/2-10 Acme");
   private static final List<String> BEARINGS = List.of("6204", "7204B", "51104", "6001-2RS");
   private static final List<String> FITS = List.of("k6", "H7", "js5", "JS6");
-  private static final List<String> MATERIALS = List.of("C45", "EN-GJL-200", "CuSn12", "EN AW-6082");
+  private static final List<String> MATERIALS =
+      List.of("C45", "EN-GJL-200", "CuSn12", "EN AW-6082");
 
   private final Random random;
 
@@ -63,7 +64,9 @@ public final class Samples {
     return switch (type) {
       case "count" ->
           String.valueOf(
-              (int) (low(row, 1) + Math.floor(random.nextDouble() * (high(row, 900) - low(row, 1) + 1))));
+              (int)
+                  (low(row, 1)
+                      + Math.floor(random.nextDouble() * (high(row, 900) - low(row, 1) + 1))));
       case "flag" -> pick(List.of("yes", "no"));
       case "thread" -> pick(THREADS);
       case "bearing" -> pick(BEARINGS);
@@ -102,7 +105,10 @@ public final class Samples {
     Unit unit = random.nextInt(3) > 0 ? row.unit() : pick(units);
     double coherent = row.unit().toCoherent(shrunk);
     String text = Numbers.significant(unit.fromCoherent(coherent), 8);
-    return '"' + text + (unit.symbol().isEmpty() ? "" : " " + unit.symbol().replace("\"", "in")) + '"';
+    return '"'
+        + text
+        + (unit.symbol().isEmpty() ? "" : " " + unit.symbol().replace("\"", "in"))
+        + '"';
   }
 
   /** Returns values that the row refuses whatever else the book says, and so does a schema. */
@@ -117,8 +123,17 @@ public final class Samples {
     } else if (dimension != null) {
       String other = dimension == Dimension.MASS ? "mm" : "kg";
       return List.of(
-          "12.5", "7", "3 " + other, "\"NaN " + row.unit().symbol() + "\"", "Infinity",
-          "\"" + row.unit().symbol() + "\"", "[2 mm]", "{a: 1}", "\"\"", "2 furlong", "two mm");
+          "12.5",
+          "7",
+          "3 " + other,
+          "\"NaN " + row.unit().symbol() + "\"",
+          "Infinity",
+          "\"" + row.unit().symbol() + "\"",
+          "[2 mm]",
+          "{a: 1}",
+          "\"\"",
+          "2 furlong",
+          "two mm");
     } else if (type.startsWith("word:") || type.equals("flag")) {
       return List.of("perhaps", "[a]", "{a: 1}", "\"\"", "3");
     } else if (type.startsWith("ref:")) {

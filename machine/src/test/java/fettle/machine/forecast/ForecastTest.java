@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -100,8 +101,7 @@ class ForecastTest {
     rows(there)
         .forEach(
             (id, row) -> {
-              Row undone = backRows.get(id);
-              assertThat(undone).isNotNull();
+              Row undone = Objects.requireNonNull(backRows.get(id));
               assertThat(undone.difference()).as(id).isEqualTo(-row.difference());
               assertThat(undone.verdict()).as(id).isEqualTo(opposite(row.verdict()));
               Row one = first.get(id);
@@ -184,8 +184,7 @@ class ForecastTest {
   /** The bed's change moves a figure that the dial's change brought: its error over the travel. */
   @Test
   void aSideEffectOnAFigureThatAnotherChangeOwns() {
-    Forecast forecast =
-        Forecast.of(DEMO, state("saddle-dial"), state("saddle-dial", "long-bed"));
+    Forecast forecast = Forecast.of(DEMO, state("saddle-dial"), state("saddle-dial", "long-bed"));
     Row error = row(forecast, "dials/saddle dial/error over the whole travel");
     double share = 7.9375 * Math.PI / 25 - 1;
     assertThat(error.difference()).isCloseTo(100 * share, within(1e-9));
@@ -238,11 +237,9 @@ class ForecastTest {
     Book book = SampleBooks.sound(texts);
     State bought = State.of(book, "", List.of());
     String id = "play/drive/play at the slide";
-    Forecast within =
-        Forecast.of(book, bought, State.of(book, "", List.of("new-nut")));
+    Forecast within = Forecast.of(book, bought, State.of(book, "", List.of("new-nut")));
     assertThat(row(within, id).verdict()).isEqualTo(Verdict.WITHIN_DOUBT);
-    Forecast better =
-        Forecast.of(book, bought, State.of(book, "", List.of("better-nut")));
+    Forecast better = Forecast.of(book, bought, State.of(book, "", List.of("better-nut")));
     assertThat(row(better, id).verdict()).isEqualTo(Verdict.BETTER);
   }
 }

@@ -110,7 +110,10 @@ class MachineReaderTest {
         problems(
             Map.of(
                 "machine.yaml",
-                "fettle: 1\nname: x\nlathe: {centre height: 90 mm, between centres: 300 mm}\nmembers:\n"
+                "fettle: 1\n"
+                    + "name: x\n"
+                    + "lathe: {centre height: 90 mm, between centres: 300 mm}\n"
+                    + "members:\n"
                     + members));
     assertThat(problems).hasSize(300).allSatisfy(p -> assertThat(p.text()).contains("a circle"));
   }
@@ -135,7 +138,8 @@ class MachineReaderTest {
   @Test
   void stepsWithoutEndAreRefused() {
     String belt =
-        "b%d: {kind: belt, steps: {a: {driver: 50 mm, driven: 60 mm}, b: {driver: 50 mm, driven: 70 mm}}}";
+        "b%d: {kind: belt, steps: {a: {driver: 50 mm, driven: 60 mm}, b: {driver: 50 mm, driven: 70"
+            + " mm}}}";
     StringBuilder elements = new StringBuilder();
     for (int i = 0; i < 40; i++) {
       elements.append(belt.formatted(i)).append(", ");
@@ -177,8 +181,10 @@ class MachineReaderTest {
                 + " lines: 165, division: 0.1 mm}\n");
     Map<String, String> texts =
         Map.of(
-            "machine.yaml", machine,
-            "changes/bad.yaml", "title: Bad\nreason: none\ndiffers: {" + patch + "}\n");
+            "machine.yaml",
+            machine,
+            "changes/bad.yaml",
+            "title: Bad\nreason: none\ndiffers: {" + patch + "}\n");
     assertThat(problems(texts))
         .isNotEmpty()
         .anySatisfy(p -> assertThat(p.text()).contains(words))

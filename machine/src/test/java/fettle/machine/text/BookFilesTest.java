@@ -2,6 +2,7 @@ package fettle.machine.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fettle.machine.SampleBooks;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -70,8 +71,6 @@ class BookFilesTest {
     write("machine.yaml", new byte[] {'a'});
     write("notes.txt", new byte[] {(byte) 0xff});
     write("changes/b.yml", new byte[] {(byte) 0xff});
-    BookFiles files = read().value();
-    assertThat(files).isNotNull();
-    assertThat(files.texts()).containsOnlyKeys("machine.yaml");
+    assertThat(SampleBooks.texts(folder)).containsOnlyKeys("machine.yaml");
   }
 }

@@ -38,7 +38,8 @@ class YamlReaderTest {
           a: {b: 1}}              | 1 | YAML
           """)
   void refusedWithItsLine(String escaped, int line, String words) {
-    Parsed<Node> parsed = YamlReader.read("machine.yaml", escaped.replace("\\n", "\n").replace("\\t", "\t"));
+    Parsed<Node> parsed =
+        YamlReader.read("machine.yaml", escaped.replace("\\n", "\n").replace("\\t", "\t"));
     assertThat(parsed.problems()).isNotEmpty();
     Problem first = parsed.problems().get(0);
     assertThat(first.text()).contains(words);

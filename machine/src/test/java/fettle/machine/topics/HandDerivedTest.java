@@ -10,14 +10,15 @@ import fettle.machine.state.State;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Travel, dials and play against values worked out by hand. On the demo's saddle a rack pinion of 15
- * teeth of 16 DP goes 15·π·25.4/16 = 23.8125·π mm a turn; a gear of z teeth of 20 DP before it moves
- * the rack by 15·(25.4/16)/((25.4/20)·z) = 18.75/z of what happens at its pitch line.
+ * Travel, dials and play against values worked out by hand. On the demo's saddle a rack pinion of
+ * 15 teeth of 16 DP goes 15·π·25.4/16 = 23.8125·π mm a turn; a gear of z teeth of 20 DP before it
+ * moves the rack by 15·(25.4/16)/((25.4/20)·z) = 18.75/z of what happens at its pitch line.
  */
 class HandDerivedTest {
 
@@ -95,8 +96,7 @@ class HandDerivedTest {
     Machine bought = demo();
     double play = 0.15 + 0.12 * 18.75 / 40;
     assertShown(bought, "play/saddle drive/play at the slide", play);
-    assertShown(
-        bought, "play/saddle drive/play at the handle", 360 * play / (RACK_TURN * 13 / 40));
+    assertShown(bought, "play/saddle drive/play at the handle", 360 * play / (RACK_TURN * 13 / 40));
     assertShown(bought, "play/cross feed/play at the slide", 0.19);
     assertShown(bought, "play/cross feed/play at the handle", 0.19 / 2.54 * 360);
     assertShown(
@@ -115,8 +115,8 @@ class HandDerivedTest {
   /** Doubts add by root sum of squares: 0.04 of the rack, 0.03 of the gears at 18.75/40. */
   @Test
   void doubtOfThePlay() {
-    Figure figure = Figures.of(demo()).get("play/saddle drive/play at the slide");
-    assertThat(figure).isNotNull();
+    Figure figure =
+        Objects.requireNonNull(Figures.of(demo()).get("play/saddle drive/play at the slide"));
     assertThat(figure.working().orElseThrow().doubt())
         .isCloseTo(Math.hypot(0.04, 0.03 * 18.75 / 40), within(1e-9));
   }
@@ -152,8 +152,7 @@ class HandDerivedTest {
   /** Common practice: one tooth more on a driven gear of 24 takes 4 percent off the travel. */
   @Test
   void oneToothMoreOnTwentyFour() {
-    assertThat(travel(pairAndRack(25)) / travel(pairAndRack(24)))
-        .isCloseTo(0.96, within(1e-12));
+    assertThat(travel(pairAndRack(25)) / travel(pairAndRack(24))).isCloseTo(0.96, within(1e-12));
   }
 
   private static String pairAndRack(int driven) {
@@ -205,7 +204,8 @@ class HandDerivedTest {
     Machine machine =
         SampleBooks.machine(
             SampleBooks.slide(
-                "k: {kind: coupling, play: 6 deg}, s: {kind: screw, thread: Tr 12x3, play: 0.1 mm}"));
+                "k: {kind: coupling, play: 6 deg}, s: {kind: screw, thread: Tr 12x3, play: 0.1"
+                    + " mm}"));
     assertShown(machine, "play/drive/play at the slide", 0.15);
   }
 

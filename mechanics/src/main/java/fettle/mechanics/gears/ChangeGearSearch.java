@@ -16,14 +16,14 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Nothing is missed, and this is why. A train's error depends on two products only, that of its
  * drivers and that of its driven wheels. All products of as many wheels as the train has pairs are
- * made and sorted once. For a product of drivers the ideal product of driven wheels is known; from it
- * the search walks up and down the sorted list. On either side the error can only grow, so the walk
- * may stop as soon as the error exceeds that of the last train kept. Two trains whose errors are too
- * near for double precision are compared with whole numbers.
+ * made and sorted once. For a product of drivers the ideal product of driven wheels is known; from
+ * it the search walks up and down the sorted list. On either side the error can only grow, so the
+ * walk may stop as soon as the error exceeds that of the last train kept. Two trains whose errors
+ * are too near for double precision are compared with whole numbers.
  *
  * <p>Trains that use the same drivers and the same driven wheels in another order count as one; the
- * first order that fits, read as A, B, C, D ..., stands for them. Order of merit: size of the error,
- * sum of the teeth, number of wheels, then A, B, C, D ...
+ * first order that fits, read as A, B, C, D ..., stands for them. Order of merit: size of the
+ * error, sum of the teeth, number of wheels, then A, B, C, D ...
  */
 public final class ChangeGearSearch {
 
@@ -134,7 +134,10 @@ public final class ChangeGearSearch {
       }
       StringBuilder text = new StringBuilder();
       for (int i = 0; i < wheels.size(); i += 2) {
-        text.append(i == 0 ? "" : " x ").append(wheels.get(i)).append('/').append(wheels.get(i + 1));
+        text.append(i == 0 ? "" : " x ")
+            .append(wheels.get(i))
+            .append('/')
+            .append(wheels.get(i + 1));
       }
       return text.toString();
     }
@@ -171,8 +174,8 @@ public final class ChangeGearSearch {
    * The answer.
    *
    * @param listings trains for each lead, in the order asked
-   * @param pairings pairings of drivers and driven wheels the stock offers, whether looked at or ruled
-   *     out by the walk
+   * @param pairings pairings of drivers and driven wheels the stock offers, whether looked at or
+   *     ruled out by the walk
    * @param counts what became of those looked at
    */
   public record Result(List<Listing> listings, long pairings, Counts counts) {}
@@ -212,9 +215,7 @@ public final class ChangeGearSearch {
       pairings += (long) p.sum.length * p.sum.length;
     }
     return new Result(
-        List.copyOf(listings),
-        pairings,
-        new Counts(search.examined, search.twice, search.unfit));
+        List.copyOf(listings), pairings, new Counts(search.examined, search.twice, search.unfit));
   }
 
   private void walk(GearProducts list, Board board) {
@@ -339,8 +340,7 @@ public final class ChangeGearSearch {
         int second = t[j + b];
         int third = t[i + 1 - a];
         int fourth = t[j + 1 - b];
-        if (query.banjo == null
-            || query.banjo.fits(query.module, first, second, third, fourth)) {
+        if (query.banjo == null || query.banjo.fits(query.module, first, second, third, fourth)) {
           return new int[] {first, second, third, fourth};
         }
       }
@@ -484,8 +484,7 @@ public final class ChangeGearSearch {
           .map(
               e -> {
                 Ratio cut = screwLead.times(Ratio.of(e.driver, e.driven));
-                List<Integer> wheels =
-                    Arrays.stream(e.wheels).limit(2L * e.size).boxed().toList();
+                List<Integer> wheels = Arrays.stream(e.wheels).limit(2L * e.size).boxed().toList();
                 return new Train(
                     wheels, e.size == 1 ? e.wheels[2] : 0, cut, Deviation.ppm(cut, lead));
               })
@@ -524,8 +523,7 @@ public final class ChangeGearSearch {
       }
       if (available(wheels, count)) {
         all++;
-        List<Banjo.Rule> rules =
-            banjo.broken(module, wheels[0], wheels[1], wheels[2], wheels[3]);
+        List<Banjo.Rule> rules = banjo.broken(module, wheels[0], wheels[1], wheels[2], wheels[3]);
         if (rules.isEmpty()) {
           fitting++;
         } else {
@@ -559,12 +557,11 @@ public final class ChangeGearSearch {
    * @param worst largest error with it, over the leads that have a train [ppm]
    * @param mean mean size of the error with it, missing leads counted as the search limit [ppm]
    */
-  public record Purchase(
-      int teeth, int within, int before, int exact, double worst, double mean) {}
+  public record Purchase(int teeth, int within, int before, int exact, double worst, double mean) {}
 
   /**
-   * Tries every wheel of a range as the one to buy; the best first: most leads within the limit, then
-   * most exact leads, then the least mean error, then the fewest teeth.
+   * Tries every wheel of a range as the one to buy; the best first: most leads within the limit,
+   * then most exact leads, then the least mean error, then the fewest teeth.
    *
    * @param query the question; trains of two and four wheels are compared
    * @param fewest smallest wheel to try

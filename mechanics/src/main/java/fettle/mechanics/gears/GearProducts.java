@@ -69,7 +69,10 @@ final class GearProducts {
           flat[3 * ways + 1] = values[j];
           flat[3 * ways + 2] = values[k];
           keys[ways] =
-              key((long) values[i] * values[j] * values[k], values[i] + values[j] + values[k], ways++);
+              key(
+                  (long) values[i] * values[j] * values[k],
+                  values[i] + values[j] + values[k],
+                  ways++);
         }
       }
     }
@@ -111,8 +114,6 @@ final class GearProducts {
   }
 
   private static long power(int n, int size) {
-    return size == 1
-        ? n
-        : size == 2 ? (long) n * (n + 1) / 2 : (long) n * (n + 1) * (n + 2) / 6;
+    return size == 1 ? n : size == 2 ? (long) n * (n + 1) / 2 : (long) n * (n + 1) * (n + 2) / 6;
   }
 }

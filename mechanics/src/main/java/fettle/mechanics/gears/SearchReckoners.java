@@ -168,8 +168,7 @@ final class SearchReckoners {
       answer = answer.with("error", errors.get(0));
     }
     boolean coarse =
-        result.listings().stream()
-            .anyMatch(l -> l.lead().over(screw(g)).toDouble() > 3);
+        result.listings().stream().anyMatch(l -> l.lead().over(screw(g)).toDouble() > 3);
     if (coarse) {
       answer =
           answer.caution(
