@@ -34,7 +34,8 @@ class ValidEditsTest {
     List<String> wrong = new ArrayList<>();
     for (int n = 0; n < BOOKS && wrong.size() < 10; n++) {
       Random random = new Random(n * 31L + 5);
-      String edited = random.nextBoolean() ? changed(machine, slots, random) : added(machine, random);
+      String edited =
+          random.nextBoolean() ? changed(machine, slots, random) : added(machine, random);
       Map<String, String> texts = new TreeMap<>(Map.of("machine.yaml", edited));
       Parsed<Book> parsed = Book.read(new BookFiles(texts));
       Book book = parsed.value();
@@ -50,15 +51,15 @@ class ValidEditsTest {
   private static void answered(int number, Book book, List<String> wrong) {
     try {
       State state = State.of(book, "", List.of());
-      for (Figure figure :
-          Topics.study(state.machine().orElseThrow(), book.shop()).figures()) {
+      for (Figure figure : Topics.study(state.machine().orElseThrow(), book.shop()).figures()) {
         double value = figure.working().map(Working::value).orElse(0.0);
         if (!Double.isFinite(value)) {
           wrong.add("book " + number + ": " + figure.id() + " is " + value);
         }
       }
     } catch (RuntimeException e) {
-      wrong.add("book " + number + " throws " + e + " at " + List.of(e.getStackTrace()).subList(0, 4));
+      wrong.add(
+          "book " + number + " throws " + e + " at " + List.of(e.getStackTrace()).subList(0, 4));
     }
   }
 
@@ -85,7 +86,8 @@ class ValidEditsTest {
   /** Adds a member with keys it need not have, and a whole block. */
   private static String added(String text, Random random) {
     Samples samples = new Samples(random);
-    StringBuilder member = new StringBuilder("  new part %d: {seat: ".formatted(random.nextInt(99)));
+    StringBuilder member =
+        new StringBuilder("  new part %d: {seat: ".formatted(random.nextInt(99)));
     List<String> seats = List.of("bolted", "sliding", "turning");
     member.append(samples.block("seat/" + seats.get(random.nextInt(3)), "saddle"));
     for (Row row : Dictionary.standard().shape("member").values()) {
@@ -96,6 +98,8 @@ class ValidEditsTest {
     member.append("}\n");
     String more = "\ncontrols: {switch: " + samples.block("control", "bed") + "}\n";
     return text.replaceFirst("members:\n", "members:\n" + member.toString().replace("\\", ""))
-        + (random.nextBoolean() ? more : "\nspindle: " + samples.block("spindle", "spindle") + "\n");
+        + (random.nextBoolean()
+            ? more
+            : "\nspindle: " + samples.block("spindle", "spindle") + "\n");
   }
 }

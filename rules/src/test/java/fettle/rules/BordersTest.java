@@ -26,7 +26,9 @@ class BordersTest {
           .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
           .importPackages("fettle");
 
-  private static final String[] BELOW_DESK = {"fettle.mechanics..", "fettle.parts..", "fettle.machine.."};
+  private static final String[] BELOW_DESK = {
+    "fettle.mechanics..", "fettle.parts..", "fettle.machine.."
+  };
 
   /** Reading a table from the class path is all the input that the mechanics may do. */
   private static final Set<String> CLASS_PATH_READING =
@@ -47,9 +49,27 @@ class BordersTest {
           "fettle.machine.topics.ChainFormula$Writer.belts",
           "fettle.machine.topics.ChainFormula$Writer.boxes",
           "fettle.machine.topics.ChainFormula$Writer.lengths",
-          "fettle.machine.topics.ChainFormula$Writer.teeth"
-
-          );
+          "fettle.machine.topics.ChainFormula$Writer.teeth",
+          "fettle.mechanics.base.Formula$Reader.at",
+          "fettle.mechanics.base.Reckoner$Draft.source",
+          "fettle.mechanics.bearings.BallContacts$State.energy",
+          "fettle.mechanics.bearings.BallContacts$State.sum",
+          "fettle.mechanics.gears.ChangeGearSearch$Board.bound",
+          "fettle.mechanics.gears.ChangeGearSearch.examined",
+          "fettle.mechanics.gears.ChangeGearSearch.twice",
+          "fettle.mechanics.gears.ChangeGearSearch.unfit",
+          "fettle.mechanics.solids.ConjugateGradients.iterations",
+          "fettle.mechanics.solids.ConjugateGradients.residual",
+          "fettle.mechanics.solids.FirstCoarse.coarseCells",
+          "fettle.mechanics.solids.FirstCoarse.coarseNodes",
+          "fettle.mechanics.solids.FirstCoarse.coordinates",
+          "fettle.mechanics.solids.FirstCoarse.corner",
+          "fettle.mechanics.solids.FirstCoarse.parent",
+          "fettle.mechanics.solids.FirstCoarse.weight",
+          "fettle.mechanics.solids.Multigrid$Level.prolongation",
+          "fettle.mechanics.threads.DesignationReader.hand",
+          "fettle.mechanics.threads.DesignationReader.rest",
+          "fettle.mechanics.threads.DesignationReader.starts");
 
   @Test
   void classesWereFound() {
@@ -60,21 +80,40 @@ class BordersTest {
 
   @Test
   void layersPointDownwards() {
-    noClasses().that().resideInAPackage("fettle.mechanics..")
-        .should().dependOnClassesThat().resideInAnyPackage(
-            "fettle.parts..", "fettle.machine..", "fettle.sheets..", "fettle.planning..", "fettle.desk..")
+    noClasses()
+        .that()
+        .resideInAPackage("fettle.mechanics..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "fettle.parts..",
+            "fettle.machine..",
+            "fettle.sheets..",
+            "fettle.planning..",
+            "fettle.desk..")
         .check(CLASSES);
-    noClasses().that().resideInAPackage("fettle.parts..")
-        .should().dependOnClassesThat().resideInAnyPackage(
+    noClasses()
+        .that()
+        .resideInAPackage("fettle.parts..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
             "fettle.machine..", "fettle.sheets..", "fettle.planning..", "fettle.desk..")
         .allowEmptyShould(true)
         .check(CLASSES);
-    noClasses().that().resideInAPackage("fettle.machine..")
-        .should().dependOnClassesThat().resideInAnyPackage(
-            "fettle.sheets..", "fettle.planning..", "fettle.desk..")
+    noClasses()
+        .that()
+        .resideInAPackage("fettle.machine..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("fettle.sheets..", "fettle.planning..", "fettle.desk..")
         .check(CLASSES);
-    noClasses().that().resideOutsideOfPackage("fettle.proof..")
-        .should().dependOnClassesThat().resideInAPackage("fettle.proof..")
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("fettle.proof..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("fettle.proof..")
         .check(CLASSES);
   }
 
@@ -85,14 +124,32 @@ class BordersTest {
 
   @Test
   void mechanicsKnowsTheLanguageAndNumericLibrariesOnly() {
-    noClasses().that().resideInAPackage("fettle.mechanics..")
-        .should().dependOnClassesThat().resideOutsideOfPackages(
-            "fettle.mechanics..", "java.lang..", "java.io", "java.math", "java.nio.charset", "java.util",
-            "java.util.function", "java.util.stream", "java.util.regex", "java.util.concurrent..",
-            "org.hipparchus..", "org.ejml..", "org.apache.commons.numbers..", "org.jspecify..")
+    noClasses()
+        .that()
+        .resideInAPackage("fettle.mechanics..")
+        .should()
+        .dependOnClassesThat()
+        .resideOutsideOfPackages(
+            "fettle.mechanics..",
+            "java.lang..",
+            "java.io",
+            "java.math",
+            "java.nio.charset",
+            "java.util",
+            "java.util.function",
+            "java.util.stream",
+            "java.util.regex",
+            "java.util.concurrent..",
+            "org.hipparchus..",
+            "org.ejml..",
+            "org.apache.commons.numbers..",
+            "org.jspecify..")
         .check(CLASSES);
-    noClasses().that().resideInAPackage("fettle.mechanics..")
-        .should().dependOnClassesThat(
+    noClasses()
+        .that()
+        .resideInAPackage("fettle.mechanics..")
+        .should()
+        .dependOnClassesThat(
             new DescribedPredicate<JavaClass>("read or write anything but the class path") {
               @Override
               public boolean test(JavaClass used) {
@@ -105,37 +162,72 @@ class BordersTest {
 
   @Test
   void onlyTheDeskPrintsListensAndReadsTheClock() {
-    noClasses().that().resideInAnyPackage(BELOW_DESK)
-        .should(useOf(Set.of(
-            "java.lang.System.out", "java.lang.System.err", "java.lang.System.in",
-            "java.lang.System.currentTimeMillis", "java.lang.System.nanoTime",
-            "java.lang.System.getenv", "java.lang.System.getProperty", "java.lang.System.exit",
-            "java.lang.Throwable.printStackTrace", "java.util.Locale.getDefault",
-            "java.lang.Math.random")))
+    noClasses()
+        .that()
+        .resideInAnyPackage(BELOW_DESK)
+        .should(
+            useOf(
+                Set.of(
+                    "java.lang.System.out",
+                    "java.lang.System.err",
+                    "java.lang.System.in",
+                    "java.lang.System.currentTimeMillis",
+                    "java.lang.System.nanoTime",
+                    "java.lang.System.getenv",
+                    "java.lang.System.getProperty",
+                    "java.lang.System.exit",
+                    "java.lang.Throwable.printStackTrace",
+                    "java.util.Locale.getDefault",
+                    "java.lang.Math.random")))
         .check(CLASSES);
-    noClasses().that().resideInAnyPackage(BELOW_DESK)
-        .should().dependOnClassesThat().resideInAnyPackage(
-            "java.net..", "java.time..", "java.util.logging..", "javax..", "java.awt..", "java.sql..")
+    noClasses()
+        .that()
+        .resideInAnyPackage(BELOW_DESK)
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "java.net..",
+            "java.time..",
+            "java.util.logging..",
+            "javax..",
+            "java.awt..",
+            "java.sql..")
         .check(CLASSES);
   }
 
   @Test
   void onlyTextAndDeskReadFiles() {
-    noClasses().that().resideInAnyPackage(BELOW_DESK)
-        .and().resideOutsideOfPackage("fettle.machine.text..")
-        .should().dependOnClassesThat().resideInAnyPackage("java.nio.file..", "java.nio.channels..")
-        .orShould().dependOnClassesThat().haveFullyQualifiedName("java.io.File")
-        .orShould().dependOnClassesThat().haveFullyQualifiedName("java.io.FileInputStream")
-        .orShould().dependOnClassesThat().haveFullyQualifiedName("java.io.FileOutputStream")
+    noClasses()
+        .that()
+        .resideInAnyPackage(BELOW_DESK)
+        .and()
+        .resideOutsideOfPackage("fettle.machine.text..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("java.nio.file..", "java.nio.channels..")
+        .orShould()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("java.io.File")
+        .orShould()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("java.io.FileInputStream")
+        .orShould()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("java.io.FileOutputStream")
         .check(CLASSES);
   }
 
   @Test
   void whatIsDescribedNeverChanges() {
-    fields().that().areDeclaredInClassesThat().resideInAnyPackage(BELOW_DESK)
-        .and(DescribedPredicate.<JavaField>describe(
-            "are no working fields", f -> !WORKING_FIELDS.contains(f.getFullName())))
-        .should().beFinal()
+    fields()
+        .that()
+        .areDeclaredInClassesThat()
+        .resideInAnyPackage(BELOW_DESK)
+        .and(
+            DescribedPredicate.<JavaField>describe(
+                "are no working fields", f -> !WORKING_FIELDS.contains(f.getFullName())))
+        .should()
+        .beFinal()
         .check(CLASSES);
   }
 
@@ -150,12 +242,20 @@ class BordersTest {
 
   @Test
   void templatesSeePageRecordsOnly() {
-    noClasses().that().resideInAPackage("fettle.desk.template..")
-        .should().dependOnClassesThat().resideOutsideOfPackages(
+    noClasses()
+        .that()
+        .resideInAPackage("fettle.desk.template..")
+        .should()
+        .dependOnClassesThat()
+        .resideOutsideOfPackages(
             "fettle.desk.template..", "fettle.desk.page..", "gg.jte..", "java..")
         .check(CLASSES);
-    noClasses().that().resideInAPackage("fettle.desk.page..")
-        .should().dependOnClassesThat().resideInAnyPackage("fettle.desk.cli..", "gg.jte..")
+    noClasses()
+        .that()
+        .resideInAPackage("fettle.desk.page..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("fettle.desk.cli..", "gg.jte..")
         .check(CLASSES);
   }
 

@@ -31,8 +31,21 @@ class ReckonersTest {
   private static final Path SOURCES = Path.of("../docs/sources.md");
   private static final List<String> HOSTILE =
       List.of(
-          "", "NaN", "Infinity", "-1", "0", "1e308", "1e-300", "-1e30", "999999999", "wrong word",
-          "1/0", "5 kg", "1,2", "1,NaN", "1".repeat(40));
+          "",
+          "NaN",
+          "Infinity",
+          "-1",
+          "0",
+          "1e308",
+          "1e-300",
+          "-1e30",
+          "999999999",
+          "wrong word",
+          "1/0",
+          "5 kg",
+          "1,2",
+          "1,NaN",
+          "1".repeat(40));
   private static final String LONG_LIST = "1" + ",2".repeat(3_000);
   private static final String LONG_ROWS = "1,2,3" + ";1,2,3".repeat(1_000);
 
@@ -60,7 +73,8 @@ class ReckonersTest {
       if (r.group().isBlank() || r.title().isBlank() || r.source().document().isBlank()) {
         wrong.add(r.topic() + " lacks a group, a title or a source");
       }
-      if (r.results().isEmpty() || r.results().stream().map(Result::name).distinct().count() < r.results().size()) {
+      if (r.results().isEmpty()
+          || r.results().stream().map(Result::name).distinct().count() < r.results().size()) {
         wrong.add(r.topic() + " lists no results, or one twice");
       }
       if (r.inputs().stream().map(Input::name).distinct().count() < r.inputs().size()) {
@@ -201,13 +215,17 @@ class ReckonersTest {
   void theTableOfSourcesIsUpToDate() throws IOException {
     StringBuilder text = new StringBuilder();
     text.append("# Where every calculation comes from\n\n");
-    text.append("Made from the program itself; do not edit it by hand. *Seen on a page*: a page that\n");
-    text.append("states it was read. *From memory*: no page was seen, check it before you lean on it.\n");
+    text.append(
+        "Made from the program itself; do not edit it by hand. *Seen on a page*: a page that\n");
+    text.append(
+        "states it was read. *From memory*: no page was seen, check it before you lean on it.\n");
     String group = "";
     for (Reckoner r : Reckoners.all()) {
       if (!r.group().equals(group)) {
         group = r.group();
-        text.append("\n## ").append(group).append("\n\n| calculation | topic | source | place | basis |\n");
+        text.append("\n## ")
+            .append(group)
+            .append("\n\n| calculation | topic | source | place | basis |\n");
         text.append("|---|---|---|---|---|\n");
       }
       text.append("| ").append(cell(r.title())).append(" | `").append(r.topic()).append("` | ");

@@ -29,7 +29,8 @@ class UnitsInDocsTest {
   private static final Path SOURCES = Path.of("../mechanics/src/main/java");
 
   /** Methods that do not follow the rule yet. */
-  private static final Set<String> NOT_YET = Set.of(
+  private static final Set<String> NOT_YET =
+      Set.of(
           "Banjo.of(axes)",
           "Banjo.of(gap)",
           "Banjo.of(headShaft)",
@@ -100,7 +101,9 @@ class UnitsInDocsTest {
   /** Tells whether a type and all types around it are public. */
   private static boolean open(TypeDeclaration<?> type) {
     Optional<TypeDeclaration<?>> around =
-        type.getParentNode().filter(p -> p instanceof TypeDeclaration).map(p -> (TypeDeclaration<?>) p);
+        type.getParentNode()
+            .filter(p -> p instanceof TypeDeclaration)
+            .map(p -> (TypeDeclaration<?>) p);
     boolean implicitly = around.isPresent() && inInterface(around.get());
     return (type.isPublic() || implicitly) && (around.isEmpty() || open(around.get()));
   }

@@ -92,7 +92,10 @@ public final class Main {
       terminal
           .err()
           .println(
-              brief(String.valueOf(e.getMessage())) + ". 'fettle " + spec.name() + " --help' shows what is expected.");
+              brief(String.valueOf(e.getMessage()))
+                  + ". 'fettle "
+                  + spec.name()
+                  + " --help' shows what is expected.");
       return ExitStatus.WRONG_INPUT.code();
     } catch (Failure failure) {
       tell(failure, json, terminal);
@@ -186,7 +189,8 @@ public final class Main {
     to.println();
     to.println("'fettle COMMAND --help' shows the options of a command.");
     to.println(
-        "Exit status: 0 done, 1 a finding says stop, 2 the input is wrong, 3 it could not be computed.");
+        "Exit status: 0 done, 1 a finding says stop, 2 the input is wrong, 3 it could not be"
+            + " computed.");
   }
 
   static String version() {

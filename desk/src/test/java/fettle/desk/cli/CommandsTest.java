@@ -70,7 +70,12 @@ class CommandsTest {
     assertThat(sound.status()).isZero();
     assertThat(sound.out()).contains("9 changes");
     follows("check.schema.json", Told.of("check", Told.DEMO, "--json").out());
-    String broken = book(SMALL.formatted("x", "40 mm").replace("90 mm", "90").replace("kind: screw", "kind: skrew"));
+    String broken =
+        book(
+            SMALL
+                .formatted("x", "40 mm")
+                .replace("90 mm", "90")
+                .replace("kind: screw", "kind: skrew"));
     Told told = Told.of("check", broken);
     assertThat(told.status()).isEqualTo(2);
     assertThat(told.err()).contains("machine.yaml:3:", "machine.yaml:9:", "2 problems.");
@@ -162,12 +167,21 @@ class CommandsTest {
   void thePageStandsAlone() throws IOException {
     Path page = folder.resolve("pages/forecast.html");
     Told told =
-        Told.of("forecast", Told.DEMO, "--from", "as-bought", "--to", "everything", "--html", page.toString());
+        Told.of(
+            "forecast",
+            Told.DEMO,
+            "--from",
+            "as-bought",
+            "--to",
+            "everything",
+            "--html",
+            page.toString());
     assertThat(told.status()).isBetween(0, 1);
     String html = Files.readString(page);
     assertThat(html).startsWith("<!DOCTYPE html>").contains("</html>");
     assertThat(html.toLowerCase(java.util.Locale.ROOT))
-        .doesNotContain("http:", "https:", "<script", "<link", "src=", "@import", "url(", "onclick");
+        .doesNotContain(
+            "http:", "https:", "<script", "<link", "src=", "@import", "url(", "onclick");
     String hostile = "<script>alert('x')</script>&amp;<img src=x onerror=y>";
     Path bad = folder.resolve("bad.html");
     Told.of("forecast", book(SMALL.formatted(hostile, "40 mm")), "--html", bad.toString());
@@ -225,9 +239,15 @@ class CommandsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "no-such", "rack-travel z1", "rack-travel =3", "rack-travel q=1", "rack-travel z1=13",
-        "rack-travel z1=13 z1=14 z2=40 z3=15 m=1", "rack-travel z1=0 z2=40 z3=15 m=1",
-        "rack-travel z1=NaN z2=40 z3=15 m=1", "rack-travel z1=13 z2=40 z3=15 m=kg",
+        "no-such",
+        "rack-travel z1",
+        "rack-travel =3",
+        "rack-travel q=1",
+        "rack-travel z1=13",
+        "rack-travel z1=13 z1=14 z2=40 z3=15 m=1",
+        "rack-travel z1=0 z2=40 z3=15 m=1",
+        "rack-travel z1=NaN z2=40 z3=15 m=1",
+        "rack-travel z1=13 z2=40 z3=15 m=kg",
         "rack-travel z1=1e300 z2=40 z3=15 m=1"
       })
   void reckonRefuses(String line) {
