@@ -77,7 +77,7 @@ public final class Main {
   private static int run(Command command, List<String> args, Terminal terminal) {
     CommandSpec spec = command.spec();
     spec.qualifiedName();
-    CommandLine line = new CommandLine(spec).setCommandName("fettle " + spec.name());
+    CommandLine line = new CommandLine(spec).setExpandAtFiles(false).setCommandName("fettle " + spec.name());
     boolean json = args.contains("--json");
     try {
       ParseResult given = line.parseArgs(args.toArray(new String[0]));
