@@ -47,7 +47,7 @@ final class Books {
       case "as-it-stands" -> State.of(book, "as it stands", book.keys(Stage::done));
       case "as-planned" -> State.of(book, "as planned", book.keys(Stage::meant));
       case "everything" -> State.of(book, "with every change", book.keys(s -> s != Stage.DROPPED));
-      default -> State.of(book, "", keys(book, List.of(word.split("[+,]"))));
+      default -> State.of(book, "", keys(book, List.of(word.split("[+,]", -1))));
     };
   }
 

@@ -19,6 +19,7 @@ public final class Main {
 
   private static final Map<String, Supplier<Command>> COMMANDS = commands();
   private static final int ORDINARY_WIDTH = 100;
+  private static final int LONGEST_MESSAGE = 2_000;
 
   private Main() {}
 
@@ -60,7 +61,7 @@ public final class Main {
           .err()
           .println(
               "There is no command '"
-                  + args[0]
+                  + brief(args[0])
                   + "'. "
                   + fettle.machine.text.Nearest.hint(args[0], COMMANDS.keySet()));
       usage(terminal.err());
@@ -90,6 +91,18 @@ public final class Main {
     }
   }
 
+  /** Keeps a message that repeats what was typed printable and of ordinary length. */
+  private static String brief(String message) {
+    String printable =
+        message
+            .codePoints()
+            .limit(LONGEST_MESSAGE)
+            .map(c -> Character.isISOControl(c) && c != '\n' ? ' ' : c)
+            .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+            .toString();
+    return printable.length() < message.length() ? printable + "…" : printable;
+  }
+
   private static void tell(Failure failure, boolean json, Terminal terminal) {
     if (json) {
       terminal
@@ -98,7 +111,7 @@ public final class Main {
               Json.object(
                   g -> {
                     g.writeStringField("format", "fettle problems 1");
-                    g.writeStringField("message", failure.words());
+                    g.writeStringField("message", brief(failure.words()));
                     g.writeArrayFieldStart("problems");
                     for (Problem p : failure.problems()) {
                       g.writeStartObject();
@@ -116,7 +129,7 @@ public final class Main {
       return;
     }
     if (!failure.words().isEmpty()) {
-      terminal.err().println(failure.words());
+      terminal.err().println(brief(failure.words()));
     }
     failure.problems().forEach(p -> terminal.err().println(p.text()));
     int count = failure.problems().size();

@@ -1,11 +1,15 @@
 package fettle.machine.dictionary;
 
+import fettle.machine.text.Nearest;
 import fettle.mechanics.bearings.Designation;
 import fettle.mechanics.fits.ToleranceClass;
 import fettle.mechanics.materials.Materials;
 import fettle.mechanics.threads.ThreadDesignation;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** The designations of standards that a book may hold: threads, fits, bearings, materials. */
 public final class Designations {
@@ -20,11 +24,29 @@ public final class Designations {
           "bearing", "a bearing such as '6204', '7204B' or '51104'",
           "material", "a material such as 'EN-GJL-200', 'C45' or 'CuSn12'");
 
+  private static final Map<String, Pattern> SPELLING =
+      Map.of(
+          "shaft fit", Pattern.compile("[a-z]{1,2}(?:0|01|1[0-8]|[1-9])"),
+          "hole fit", Pattern.compile("[A-Z]{1,2}(?:0|01|1[0-8]|[1-9])"),
+          "bearing", Pattern.compile("\\d{3,5}[A-Z0-9/. -]{0,12}"),
+          "material", Pattern.compile("[A-Za-z0-9][A-Za-z0-9+/. -]{0,38}"));
+
   private Designations() {}
 
   /** Returns what is expected of a kind of designation; empty if the type is none. */
   public static Optional<String> expectation(String type) {
     return Optional.ofNullable(EXPECTED.get(type));
+  }
+
+  /**
+   * Returns the pattern that a designation must match in a schema; empty if the type is none. The
+   * reader looks at a thread more closely.
+   */
+  static Optional<String> spelling(String type) {
+    Pattern pattern = SPELLING.get(type);
+    return type.equals("thread")
+        ? Optional.of("^(?=.{2,40}$)(?:[A-WYZ]|\\d).*\\d.*$")
+        : Optional.ofNullable(pattern).map(p -> "^(?=.{1,40}$)(?:" + p.pattern() + ")$");
   }
 
   /** Returns a remedy if the text is no designation of this kind. */
@@ -38,12 +60,35 @@ public final class Designations {
         case "bearing" -> Designation.parse(text);
         case "shaft fit" -> refuseHole(ToleranceClass.parse(text));
         case "hole fit" -> refuseShaft(ToleranceClass.parse(text));
-        default -> Materials.of(text);
+        default -> material(text);
       }
       return Optional.empty();
     } catch (IllegalArgumentException e) {
       return Optional.of(String.valueOf(e.getMessage()));
     }
+  }
+
+  /**
+   * Refuses a material that is a slip of the pen: unknown, and either no designation at all (no
+   * digit) or spelled nearly like a known one. Other grades of a standard are kept; what is not
+   * known of them is said where a figure needs it.
+   */
+  private static void material(String text) {
+    if (Materials.find(text).isPresent()) {
+      return;
+    }
+    Pattern spelling = SPELLING.get("material");
+    boolean spelled = spelling != null && spelling.matcher(text).matches();
+    Set<String> known = new TreeSet<>();
+    Materials.all().forEach(m -> known.add(letters(m.designation())));
+    boolean slip = !known.contains(letters(text)) && Nearest.name(letters(text), known).isPresent();
+    if (!spelled || slip || letters(text).length() == text.length()) {
+      Materials.of(text);
+    }
+  }
+
+  private static String letters(String designation) {
+    return designation.replaceAll("[^\\p{L}]", "");
   }
 
   private static void refuseHole(ToleranceClass found) {

@@ -25,8 +25,12 @@ public final class Reading {
 
   private record Mention(String collection, String name, Place at, String path) {}
 
-  private static final int MOST_ENTRIES = 2_000;
-  private static final int LONGEST_NAME = 60;
+  static final int MOST_ENTRIES = 400;
+  static final int LONGEST_NAME = 60;
+  static final String NAME = "^(?=.*\\S)[\\p{L}\\p{N} '()/+-]+$";
+
+  private static final int MOST_PROBLEMS = 1_000;
+  private static final int MOST_HINTS = 100;
   private static final double ABSURD = 1e15;
 
   private final Dictionary dictionary;
@@ -49,7 +53,7 @@ public final class Reading {
     List<Problem> all = new ArrayList<>(problems);
     for (Mention mention : mentions) {
       Set<String> known = names.getOrDefault(mention.collection, Set.of());
-      if (!known.contains(mention.name)) {
+      if (!known.contains(mention.name) && all.size() < MOST_PROBLEMS) {
         String one = mention.collection.substring(0, mention.collection.length() - 1);
         all.add(
             new Problem(
@@ -57,7 +61,7 @@ public final class Reading {
                 mention.path,
                 "'" + mention.name + "'",
                 known.isEmpty() ? "one of the " + mention.collection : "a " + one + " of this book",
-                Nearest.hint(mention.name, known)));
+                all.size() < MOST_HINTS ? Nearest.hint(mention.name, known) : ""));
       }
     }
     return List.copyOf(all);
@@ -112,6 +116,9 @@ public final class Reading {
   private Optional<Object> value(Row row, Node node, String path) {
     String type = row.type();
     if (type.equals("tree")) {
+      if (!(node instanceof Node.Mapping)) {
+        add(node.at(), path, node.words(), "the keys of machine.yaml that differ", "");
+      }
       return Optional.of(node);
     } else if (type.startsWith("shape:")) {
       return Optional.of(block(row.inner(), node, path));
@@ -143,10 +150,7 @@ public final class Reading {
       return row.words().contains(text)
           ? Optional.of(text)
           : wrong(
-              scalar,
-              path,
-              "one of: " + String.join(", ", row.words()),
-              Nearest.hint(text, row.words()));
+              scalar, path, "one of: " + String.join(", ", row.words()), hint(text, row.words()));
     } else if (type.startsWith("ref:")) {
       mentions.add(new Mention(row.inner(), text, scalar.at(), path));
       return Optional.of(text);
@@ -178,7 +182,7 @@ public final class Reading {
   }
 
   /** Suggests a unit if only the spelling of the unit is off. */
-  private static String unitHint(String text, Dimension dimension) {
+  private String unitHint(String text, Dimension dimension) {
     String symbol = text.strip().replaceFirst("^[-+0-9./ ]+", "");
     List<String> known =
         Unit.all().entrySet().stream()
@@ -186,7 +190,14 @@ public final class Reading {
             .map(Map.Entry::getKey)
             .sorted()
             .toList();
-    return symbol.isEmpty() ? "" : Nearest.hint(symbol, known);
+    return symbol.isEmpty() ? "" : hint(symbol, known);
+  }
+
+  /**
+   * Suggests a name; after very many problems no more, so that a hopeless text is soon answered.
+   */
+  private String hint(String found, java.util.Collection<String> known) {
+    return problems.size() < MOST_HINTS ? Nearest.hint(found, known) : "";
   }
 
   private Optional<Object> count(Row row, Node.Scalar scalar, String path) {
@@ -218,7 +229,7 @@ public final class Reading {
           join(path, "kind"),
           "'" + word + "'",
           "one of: " + String.join(", ", kinds),
-          Nearest.hint(word, kinds));
+          hint(word, kinds));
       return Optional.empty();
     }
     return Optional.of(block(family + "/" + word, node, path));
@@ -245,8 +256,7 @@ public final class Reading {
 
   private void entry(
       String inner, String path, Map<String, Values> blocks, String name, Node.Entry entry) {
-    boolean good =
-        !name.isBlank() && name.length() <= LONGEST_NAME && name.matches("[\\p{L}\\p{N} '()/+-]+");
+    boolean good = name.length() <= LONGEST_NAME && name.matches(NAME);
     if (!good) {
       add(
           entry.keyAt(),
@@ -292,11 +302,16 @@ public final class Reading {
   }
 
   private void add(Place at, String path, String found, String expected, String remedy) {
-    problems.add(new Problem(at, path, found, expected, remedy));
+    if (problems.size() < MOST_PROBLEMS) {
+      problems.add(new Problem(at, path, found, expected, remedy));
+    }
   }
 
   /** Suggests the name that was meant, or how to drop a key when a change alters the kind. */
   private String unknown(String shape, String key) {
+    if (problems.size() >= MOST_HINTS) {
+      return "";
+    }
     int slash = shape.indexOf('/');
     if (slash > 0) {
       for (String kind : dictionary.kinds(shape.substring(0, slash))) {
@@ -313,6 +328,9 @@ public final class Reading {
   }
 
   private String keysOf(String shape) {
+    if (problems.size() >= MOST_PROBLEMS) {
+      return "";
+    }
     List<String> keys = List.copyOf(dictionary.shape(shape).keySet());
     String shown = String.join(", ", keys.subList(0, Math.min(keys.size(), 12)));
     return "one of: " + shown + (keys.size() > 12 ? ", …" : "");

@@ -221,14 +221,24 @@ public sealed interface Element {
 
   private static Belt belt(String name, Values v) {
     Map<String, Ratio> factors = new LinkedHashMap<>();
-    if (v.has("driver teeth") && v.has("driven teeth")) {
+    if (v.has("driver teeth") != v.has("driven teeth")) {
+      throw new IllegalArgumentException("a toothed belt needs the teeth of both pulleys");
+    }
+    if (v.has("driver teeth")) {
+      if (v.has("driver") || v.has("driven") || v.has("steps")) {
+        throw new IllegalArgumentException("a belt has either teeth or pulley diameters, not both");
+      }
       factors.put("", Ratio.of(v.needCount("driver teeth"), v.needCount("driven teeth")));
       return new Belt(name, factors, true, v);
     }
     Ratio grip = Ratio.ONE;
     Ratio slip = v.need("slip").exact();
     grip = new Ratio(grip.fraction().subtract(slip.fraction()), 0, 0);
-    if (v.has("driver") && v.has("driven")) {
+    if (v.has("driver") != v.has("driven") || (v.has("driver") && !v.map("steps").isEmpty())) {
+      throw new IllegalArgumentException(
+          "a belt has either one driver and one driven pulley, or steps");
+    }
+    if (v.has("driver")) {
       factors.put("", v.need("driver").exact().over(v.need("driven").exact()).times(grip));
     }
     for (Map.Entry<String, Values> step : v.map("steps").entrySet()) {

@@ -19,6 +19,9 @@ import java.util.Set;
 /** Makes a machine of its text, or says everything that is wrong with it. */
 public final class MachineReader {
 
+  private static final int MOST_ELEMENTS = 60;
+  private static final long MOST_STEPS = 200;
+
   private final List<Problem> problems = new ArrayList<>();
 
   private MachineReader() {}
@@ -44,6 +47,7 @@ public final class MachineReader {
     root.map("dials").forEach((name, block) -> dials.put(name, Dial.of(name, block)));
     dials.values().forEach(dial -> dialFits(dial, trains));
     circles(trains);
+    root.block("banjo").ifPresent(this::arm);
     Machine machine =
         new Machine(
             root.needText("name"),
@@ -105,6 +109,21 @@ public final class MachineReader {
             "");
         good = false;
       }
+    }
+    long steps = 1;
+    for (Element element : elements) {
+      steps = Math.min(MOST_STEPS + 1, steps * Math.max(1, element.factors().size()));
+    }
+    if (elements.size() > MOST_ELEMENTS || steps > MOST_STEPS) {
+      add(
+          block.place("elements"),
+          path,
+          elements.size() > MOST_ELEMENTS
+              ? elements.size() + " elements"
+              : "steps that can be combined in more than " + MOST_STEPS + " ways",
+          "at most " + MOST_ELEMENTS + " elements and " + MOST_STEPS + " combinations of steps",
+          "Write one train for each part of the way.");
+      return Optional.empty();
     }
     List<Element> ordered = ordered(elements, path);
     for (int i = 0; i + 1 < ordered.size(); i++) {
@@ -192,14 +211,19 @@ public final class MachineReader {
 
   /** A motion must not come back to where it started. */
   private void circles(Map<String, Train> trains) {
+    Map<String, List<String>> driven = new LinkedHashMap<>();
+    trains
+        .values()
+        .forEach(t -> driven.computeIfAbsent(t.from(), f -> new ArrayList<>()).add(t.to()));
     for (Train train : trains.values()) {
       Set<String> reached = new LinkedHashSet<>(Set.of(train.to()));
-      boolean more = true;
-      while (more) {
-        more = false;
-        for (Train next : trains.values()) {
-          more |= reached.contains(next.from()) && reached.add(next.to());
-        }
+      List<String> fresh = List.copyOf(reached);
+      while (!fresh.isEmpty()) {
+        fresh =
+            fresh.stream()
+                .flatMap(member -> driven.getOrDefault(member, List.of()).stream())
+                .filter(reached::add)
+                .toList();
       }
       if (reached.contains(train.from())) {
         add(
@@ -209,6 +233,18 @@ public final class MachineReader {
             "trains that lead from one member to another without a circle",
             "");
       }
+    }
+  }
+
+  /** The stud must be able to stand somewhere on the arm. */
+  private void arm(Values banjo) {
+    if (banjo.need("slot from").value() > banjo.need("slot to").value()) {
+      add(
+          banjo.place("slot to"),
+          "banjo.slot to",
+          "a slot that ends before it begins",
+          "a distance above that of 'slot from'",
+          "");
     }
   }
 

@@ -138,9 +138,6 @@ public record Book(Node machine, Map<String, Change> changes, Optional<Values> s
     } else if (node instanceof Node.Nothing nothing && !nothing.written()) {
       problems.add(
           new Problem(nothing.at(), path, "nothing", "a value, or null to remove the key", ""));
-    } else if (path.equals("differs")) {
-      problems.add(
-          new Problem(node.at(), path, node.words(), "the keys of machine.yaml that differ", ""));
     }
   }
 

@@ -6,11 +6,12 @@ import fettle.machine.text.MergePatch;
 import fettle.machine.text.Node;
 import fettle.machine.text.Parsed;
 import fettle.machine.text.Problem;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * The lathe with a set of changes applied.
@@ -38,8 +39,8 @@ public record State(
   /** Applies changes in the book's order. */
   public static State of(Book book, String name, List<String> keys) {
     Node tree = book.machine();
-    Map<String, Touch> touched = new LinkedHashMap<>();
-    List<Conflict> conflicts = new ArrayList<>();
+    NavigableMap<String, Touch> touched = new TreeMap<>();
+    Set<Conflict> conflicts = new LinkedHashSet<>();
     List<String> order = book.changes().keySet().stream().filter(keys::contains).toList();
     for (String key : order) {
       Change change = book.changes().get(key);
@@ -50,7 +51,11 @@ public record State(
     }
     Parsed<Machine> machine = MachineReader.read(tree);
     return new State(
-        name, order, Optional.ofNullable(machine.value()), conflicts, machine.problems());
+        name,
+        order,
+        Optional.ofNullable(machine.value()),
+        List.copyOf(conflicts),
+        machine.problems());
   }
 
   private record Touch(String change, String text) {}
@@ -59,8 +64,8 @@ public record State(
       Node patch,
       String path,
       String change,
-      Map<String, Touch> touched,
-      List<Conflict> conflicts) {
+      NavigableMap<String, Touch> touched,
+      Set<Conflict> conflicts) {
     if (patch instanceof Node.Mapping mapping) {
       mapping
           .entries()
@@ -74,16 +79,34 @@ public record State(
                       conflicts));
       return;
     }
-    Touch before = touched.put(path, new Touch(change, patch.words()));
-    if (before != null && !before.text.equals(patch.words())) {
-      conflicts.add(new Conflict(path, before.change, change));
+    Touch before = touched.put(path, new Touch(change, content(patch)));
+    if (before != null && !before.text.equals(content(patch))) {
+      clash(path, before, change, conflicts);
     }
-    for (Map.Entry<String, Touch> other : touched.entrySet()) {
-      boolean within =
-          other.getKey().startsWith(path + ".") || path.startsWith(other.getKey() + ".");
-      if (within && !other.getValue().change.equals(change)) {
-        conflicts.add(new Conflict(path, other.getValue().change, change));
+    touched
+        .subMap(path + ".", path + "/")
+        .forEach((inner, touch) -> clash(path, touch, change, conflicts));
+    for (int dot = path.lastIndexOf('.'); dot > 0; dot = path.lastIndexOf('.', dot - 1)) {
+      Touch around = touched.get(path.substring(0, dot));
+      if (around != null) {
+        clash(path, around, change, conflicts);
       }
     }
+  }
+
+  private static void clash(String path, Touch other, String change, Set<Conflict> conflicts) {
+    if (!other.change.equals(change)) {
+      conflicts.add(new Conflict(path, other.change, change));
+    }
+  }
+
+  /** Returns what a patch puts there, so that two patches can be compared. */
+  private static String content(Node node) {
+    if (node instanceof Node.Listing listing) {
+      return listing.items().stream()
+          .map(State::content)
+          .collect(java.util.stream.Collectors.joining(", ", "[", "]"));
+    }
+    return node.words();
   }
 }

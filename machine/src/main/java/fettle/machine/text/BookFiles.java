@@ -2,7 +2,8 @@ package fettle.machine.text;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
+import java.nio.CharBuffer;
+import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -21,7 +22,8 @@ import java.util.TreeMap;
 public record BookFiles(Map<String, String> texts) {
 
   private static final long LARGEST = 4_000_000;
-  private static final int MOST_FILES = 2_000;
+  private static final int LONGEST_NAME = 255;
+  private static final int MOST_FILES = 400;
 
   /** Keeps its own copy, in the order of the paths. */
   public BookFiles {
@@ -92,23 +94,35 @@ public record BookFiles(Map<String, String> texts) {
             new Problem(
                 Place.file(name), "", Files.size(file) + " bytes", "at most " + LARGEST, ""));
       } else {
-        texts.put(name, utf8(Files.readAllBytes(file)));
+        decode(name, Files.readAllBytes(file), texts, problems);
       }
-    } catch (CharacterCodingException e) {
-      problems.add(
-          new Problem(
-              Place.file(name),
-              "",
-              "bytes that are no UTF-8 text",
-              "plain UTF-8 text",
-              "Save the file as UTF-8."));
     } catch (IOException e) {
       problems.add(unreadable(name, e));
     }
   }
 
-  private static String utf8(byte[] bytes) throws CharacterCodingException {
-    return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+  private static void decode(
+      String name, byte[] bytes, Map<String, String> texts, List<Problem> problems) {
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+    CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(in, out, true);
+    if (result.isError()) {
+      problems.add(
+          new Problem(
+              place(name, out.flip().toString()),
+              "",
+              "bytes that are no UTF-8 text",
+              "plain UTF-8 text",
+              "Save the file as UTF-8."));
+    } else {
+      texts.put(name, out.flip().toString());
+    }
+  }
+
+  /** Returns the place behind a text. */
+  private static Place place(String name, String before) {
+    int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
+    return new Place(name, line, before.length() - before.lastIndexOf('\n'));
   }
 
   private static Problem unreadable(String name, IOException e) {
@@ -122,6 +136,7 @@ public record BookFiles(Map<String, String> texts) {
 
   private static String shown(Path path) {
     Path name = path.getFileName();
-    return name == null ? path.toString() : name.toString();
+    String text = name == null ? path.toString() : name.toString();
+    return text.length() > LONGEST_NAME ? text.substring(0, LONGEST_NAME) + "…" : text;
   }
 }

@@ -66,11 +66,17 @@ public record Quantity(Ratio exact, Unit unit, double doubt) {
       return new Quantity(value, unit, 0);
     }
     Ratio beside = number(m, 8);
+    if (unit.reciprocal() != other.reciprocal()) {
+      throw new NotOne(expected(dimension, example) + ", both numbers in the same kind of unit");
+    }
     if (m.group(7).equals("to")) {
       Ratio end = coherent(other, beside, dimension, example);
-      Ratio sum = new Ratio(value.folded().fraction().add(end.folded().fraction()), value.pi(), 0);
+      Ratio sum = sum(value, end);
       double half = Math.abs(end.toDouble() - value.toDouble()) / 2;
       return new Quantity(sum.over(2), unit, half);
+    }
+    if (beside.signum() < 0) {
+      throw new NotOne(expected(dimension, example) + ", with a doubt of 0 or more");
     }
     double doubt =
         other.reciprocal()
@@ -91,6 +97,16 @@ public record Quantity(Ratio exact, Unit unit, double doubt) {
   /** Returns the quantity as a term of a working. */
   public Term term(String symbol) {
     return new Term(symbol, value(), unit, doubt);
+  }
+
+  /** Adds exactly where both carry the same power of π, else to the nearest double. */
+  private static Ratio sum(Ratio a, Ratio b) {
+    if (a.isZero() || b.isZero()) {
+      return a.isZero() ? b : a;
+    }
+    return a.pi() == b.pi()
+        ? new Ratio(a.folded().fraction().add(b.folded().fraction()), a.pi(), 0)
+        : Ratio.ofDecimal(a.toDouble() + b.toDouble());
   }
 
   private static Ratio coherent(Unit unit, Ratio number, Dimension dimension, Unit example)

@@ -10,6 +10,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.events.AliasEvent;
+import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.DocumentStartEvent;
 import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.events.MappingStartEvent;
@@ -18,7 +19,9 @@ import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.events.SequenceStartEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /**
  * Reads a YAML 1.2 text into a tree with places. Anchors, aliases, tags, several documents, deep
@@ -30,6 +33,7 @@ public final class YamlReader {
   private static final int LONGEST_SCALAR = 20_000;
   private static final int DEEPEST = 24;
   private static final int MOST_NODES = 200_000;
+  private static final int MOST_PROBLEMS = 1_000;
 
   private final String file;
   private final List<Problem> problems = new ArrayList<>();
@@ -90,6 +94,15 @@ public final class YamlReader {
               "YAML",
               "Look at the indentation, colons and quotes near this line."));
       return Parsed.bad(problems);
+    } catch (ReaderException e) {
+      problems.add(
+          new Problem(
+              unprintable(text),
+              "",
+              "the character U+%04X, which no text may hold".formatted(e.getCodePoint()),
+              "text that can be read",
+              "Remove the character; save the file as plain UTF-8 text."));
+      return Parsed.bad(problems);
     } catch (YamlEngineException | IllegalArgumentException e) {
       problems.add(
           new Problem(
@@ -100,6 +113,21 @@ public final class YamlReader {
               "Save the file as plain UTF-8 text."));
       return Parsed.bad(problems);
     }
+  }
+
+  /** Returns the place of the first character that YAML does not allow. */
+  private Place unprintable(String text) {
+    int line = 1;
+    int column = 1;
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      int c = text.codePointAt(i);
+      if (!StreamReader.isPrintable(c)) {
+        return new Place(file, line, column);
+      }
+      line += c == '\n' ? 1 : 0;
+      column = c == '\n' ? 1 : column + 1;
+    }
+    return Place.file(file);
   }
 
   private static String said(String message) {
@@ -126,7 +154,10 @@ public final class YamlReader {
     }
     if (event instanceof ScalarEvent scalar) {
       return scalar(scalar, at);
-    } else if (event instanceof SequenceStartEvent) {
+    } else if (event instanceof CollectionStartEvent collection) {
+      untagged(collection.getTag(), at);
+    }
+    if (event instanceof SequenceStartEvent) {
       List<Node> items = new ArrayList<>();
       for (Event e = events.next(); e.getEventId() != Event.ID.SequenceEnd; e = events.next()) {
         items.add(node(e, events, depth + 1, path + "[" + items.size() + "]"));
@@ -150,7 +181,7 @@ public final class YamlReader {
       String inner = path.isEmpty() ? name.text() : path + "." + name.text();
       Node value = node(events.next(), events, depth + 1, inner);
       Node.Entry before = entries.putIfAbsent(name.text(), new Node.Entry(keyAt, value));
-      if (before != null) {
+      if (before != null && problems.size() < MOST_PROBLEMS) {
         problems.add(
             new Problem(
                 keyAt,
@@ -164,6 +195,10 @@ public final class YamlReader {
   }
 
   private Node.Scalar keyScalar(ScalarEvent key, Place at) {
+    untagged(key.getTag(), at);
+    if (key.getAnchor().isPresent()) {
+      stop(at, "an anchor (&name)", "the key alone", "A book uses no anchors.");
+    }
     if (key.getValue().length() > 200) {
       stop(at, "a key of " + key.getValue().length() + " characters", "a short name", "");
     }
@@ -171,10 +206,7 @@ public final class YamlReader {
   }
 
   private Node scalar(ScalarEvent scalar, Place at) {
-    Optional<String> tag = scalar.getTag();
-    if (tag.isPresent()) {
-      stop(at, "a tag (" + tag.get() + ")", "a plain value", "Remove the tag.");
-    }
+    untagged(scalar.getTag(), at);
     String text = scalar.getValue();
     if (text.length() > LONGEST_SCALAR) {
       stop(at, "a value of " + text.length() + " characters", "at most " + LONGEST_SCALAR, "");
@@ -184,6 +216,12 @@ public final class YamlReader {
       return new Node.Nothing(!text.isEmpty(), at);
     }
     return new Node.Scalar(text, quoted, at);
+  }
+
+  private static void untagged(Optional<String> tag, Place at) {
+    if (tag.isPresent()) {
+      stop(at, "a tag (" + tag.get() + ")", "a plain value", "Remove the tag.");
+    }
   }
 
   private Place place(Optional<Mark> mark) {

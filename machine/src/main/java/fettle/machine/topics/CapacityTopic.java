@@ -68,7 +68,10 @@ final class CapacityTopic implements Topic {
       if (mass.isEmpty()) {
         unweighed.add(member.name());
       } else {
-        String symbol = "m_" + member.name().replaceAll("[^\\p{L}\\p{N}]", "_");
+        String symbol = "m_" + member.name().replaceAll("[^A-Za-z0-9]", "_");
+        while (symbols.contains(symbol)) {
+          symbol += "_";
+        }
         symbols.add(symbol);
         terms.add(mass.get().term(symbol));
       }

@@ -1,5 +1,6 @@
 package fettle.machine.topics;
 
+import fettle.machine.dictionary.Values;
 import fettle.machine.lathe.Element;
 import fettle.machine.lathe.Train;
 import fettle.machine.text.Quantity;
@@ -7,6 +8,7 @@ import fettle.mechanics.base.Term;
 import fettle.mechanics.base.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The formula of a train from its elements, with the tooth counts and pitches put in.
@@ -23,24 +25,47 @@ record ChainFormula(String text, List<Term> terms) {
 
   /** Returns the formula of some elements in a row. */
   static ChainFormula of(List<Element> elements, String step) {
-    Writer writer = new Writer(step);
-    elements.forEach(writer::add);
+    List<String> settings = settings(elements, step);
+    Writer writer = new Writer();
+    for (int i = 0; i < elements.size(); i++) {
+      writer.add(elements.get(i), settings.get(i));
+    }
     String text = writer.factors.isEmpty() ? "1" : String.join("*", writer.factors);
     return new ChainFormula(text, List.copyOf(writer.terms));
+  }
+
+  /** Returns the setting of each element that makes up a step of the train. */
+  private static List<String> settings(List<Element> elements, String step) {
+    List<String> settings = new ArrayList<>();
+    String rest = step;
+    for (Element element : elements) {
+      String longest = null;
+      for (String name : element.factors().keySet()) {
+        boolean fits = rest.equals(name) || name.isEmpty() || rest.startsWith(name + ", ");
+        if (fits && (longest == null || name.length() > longest.length())) {
+          longest = name;
+        }
+      }
+      if (longest == null) {
+        throw new IllegalStateException(element.name() + " has no step of '" + step + "'");
+      }
+      settings.add(longest);
+      if (!longest.isEmpty()) {
+        rest = rest.substring(Math.min(rest.length(), longest.length() + 2));
+      }
+    }
+    return settings;
   }
 
   private static final class Writer {
     private final List<String> factors = new ArrayList<>();
     private final List<Term> terms = new ArrayList<>();
-    private final String step;
     private int teeth;
     private int lengths;
+    private int boxes;
+    private int belts;
 
-    Writer(String step) {
-      this.step = step;
-    }
-
-    void add(Element element) {
+    void add(Element element, String step) {
       if (element instanceof Element.GearPair pair) {
         ratio(pair.driver(), pair.driven());
       } else if (element instanceof Element.Tumbler) {
@@ -52,7 +77,8 @@ record ChainFormula(String text, List<Term> terms) {
       } else if (element instanceof Element.Worm) {
         ratio(element.values().needCount("starts"), element.values().needCount("wheel"));
       } else if (element instanceof Element.Box box) {
-        factors.add(number("i", box.set().toDouble()));
+        boxes++;
+        factors.add(number("i" + (boxes > 1 ? boxes : ""), box.set().toDouble()));
       } else if (element instanceof Element.Rack rack) {
         rack(rack);
       } else if (element instanceof Element.Screw screw) {
@@ -62,8 +88,8 @@ record ChainFormula(String text, List<Term> terms) {
         terms.add(Term.exact(pitch, screw.thread().pitch().toDouble(), unit));
         factors.add(number("n", screw.thread().starts()) + "*" + pitch);
       } else if (element instanceof Element.Belt belt) {
-        belt(belt);
-      } else if (element instanceof Element.BackGear back && !step.contains("direct")) {
+        belt(belt, step);
+      } else if (element instanceof Element.BackGear back && !step.equals("direct")) {
         ratio(back.values().needCount("first driver"), back.values().needCount("first driven"));
         ratio(back.values().needCount("second driver"), back.values().needCount("second driven"));
       }
@@ -84,24 +110,23 @@ record ChainFormula(String text, List<Term> terms) {
       }
     }
 
-    private void belt(Element.Belt belt) {
+    private void belt(Element.Belt belt, String step) {
       if (belt.exact()) {
         ratio(belt.values().needCount("driver teeth"), belt.values().needCount("driven teeth"));
         return;
       }
-      fettle.machine.dictionary.Values pulleys = belt.values();
-      for (String name : belt.values().map("steps").keySet()) {
-        if (step.equals(name) || step.startsWith(name + ", ") || step.endsWith(", " + name)) {
-          pulleys = belt.values().map("steps").get(name);
-        }
-      }
-      if (pulleys == null) {
-        throw new IllegalStateException("belt " + belt.name() + " has no step " + step);
-      }
-      terms.add(pulleys.need("driver").term("d1"));
-      terms.add(pulleys.need("driven").term("d2"));
-      terms.add(belt.values().need("slip").term("s"));
-      factors.add("d1/d2*(1 - s)");
+      Values pulleys =
+          step.isEmpty()
+              ? belt.values()
+              : Objects.requireNonNull(belt.values().map("steps").get(step));
+      belts++;
+      String driver = "dp" + (2 * belts - 1);
+      String driven = "dp" + 2 * belts;
+      String slip = "slip" + (belts > 1 ? belts : "");
+      terms.add(pulleys.need("driver").term(driver));
+      terms.add(pulleys.need("driven").term(driven));
+      terms.add(belt.values().need("slip").term(slip));
+      factors.add(driver + "/" + driven + "*(1 - " + slip + ")");
     }
 
     private void ratio(int driver, int driven) {

@@ -374,7 +374,8 @@ final class DriveTopic implements Topic {
       Optional<Material.Family> family =
           head.chucks().stream()
               .flatMap(m -> m.values().text("material").stream())
-              .map(m -> Materials.of(m).family())
+              .flatMap(Materials::find)
+              .map(Material::family)
               .findFirst();
       return family.map(f -> f == Material.Family.STEEL ? 50e3 : 30e3).orElse(25e3);
     }

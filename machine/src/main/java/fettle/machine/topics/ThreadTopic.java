@@ -53,11 +53,7 @@ final class ThreadTopic implements Topic {
         return figures(train.name(), limit, lead -> best(box, fixed, lead), LEVERS);
       }
     }
-    Optional<ScrewCutting> cutting = ScrewCutting.of(machine, train, shop);
-    if (cutting.isPresent()) {
-      return gears(cutting.get(), limit).and(new Study(List.of(), List.of(cover(train))));
-    }
-    return new Study(List.of(), List.of());
+    return reach(machine, train, shop, limit);
   }
 
   private static final Quantity STANDARD_LIMIT = new Quantity(Ratio.of(1, 1000), Unit.PPM, 0);
@@ -70,6 +66,28 @@ final class ThreadTopic implements Topic {
             + " spindle turns.",
         "gears covered",
         COVER);
+  }
+
+  private Study reach(Machine machine, Train train, Optional<Values> shop, Quantity limit) {
+    try {
+      return ScrewCutting.of(machine, train, shop)
+          .map(c -> gears(c, limit).and(new Study(List.of(), List.of(cover(train)))))
+          .orElse(new Study(List.of(), List.of()));
+    } catch (IllegalArgumentException e) {
+      return new Study(
+          List.of(),
+          List.of(
+              new Finding(
+                  Finding.Rank.CAUTION,
+                  name() + "/" + train.name(),
+                  "The threads in reach of the "
+                      + train.name()
+                      + " cannot be searched: "
+                      + e.getMessage()
+                      + ".",
+                  "",
+                  SEARCH)));
+    }
   }
 
   private Study gears(ScrewCutting cutting, Quantity limit) {

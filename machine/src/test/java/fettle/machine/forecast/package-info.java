@@ -1,0 +1,5 @@
+/** Tests of states laid side by side. */
+@NullMarked
+package fettle.machine.forecast;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** The rules of the house, held by tests. */
+@NullMarked
+package fettle.rules;
+
+import org.jspecify.annotations.NullMarked;
