@@ -1,15 +1,14 @@
 package fettle.machine.dictionary;
 
-import fettle.machine.text.Nearest;
 import fettle.mechanics.bearings.Designation;
 import fettle.mechanics.fits.ToleranceClass;
+import fettle.mechanics.materials.Material;
 import fettle.mechanics.materials.Materials;
 import fettle.mechanics.threads.ThreadDesignation;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** The designations of standards that a book may hold: threads, fits, bearings, materials. */
 public final class Designations {
@@ -70,7 +69,7 @@ public final class Designations {
 
   /**
    * Refuses a material that is a slip of the pen: unknown, and either no designation at all (no
-   * digit) or spelled nearly like a known one. Other grades of a standard are kept; what is not
+   * digit) or a known one with its letters exchanged. Other grades of a standard are kept; what is not
    * known of them is said where a figure needs it.
    */
   private static void material(String text) {
@@ -79,9 +78,11 @@ public final class Designations {
     }
     Pattern spelling = SPELLING.get("material");
     boolean spelled = spelling != null && spelling.matcher(text).matches();
-    Set<String> known = new TreeSet<>();
-    Materials.all().forEach(m -> known.add(letters(m.designation())));
-    boolean slip = !known.contains(letters(text)) && Nearest.name(letters(text), known).isPresent();
+    boolean slip = false;
+    for (Material known : Materials.all()) {
+      String letters = letters(known.designation().split("[+ ]")[0]);
+      slip |= !letters.equals(letters(text)) && sorted(letters).equals(sorted(letters(text)));
+    }
     if (!spelled || slip || letters(text).length() == text.length()) {
       Materials.of(text);
     }
@@ -89,6 +90,10 @@ public final class Designations {
 
   private static String letters(String designation) {
     return designation.replaceAll("[^\\p{L}]", "");
+  }
+
+  private static String sorted(String letters) {
+    return letters.chars().sorted().mapToObj(Character::toString).collect(Collectors.joining());
   }
 
   private static void refuseHole(ToleranceClass found) {

@@ -374,7 +374,7 @@ final class DriveTopic implements Topic {
       Optional<Material.Family> family =
           head.chucks().stream()
               .flatMap(m -> m.values().text("material").stream())
-              .flatMap(Materials::find)
+              .flatMap(m -> Materials.find(m).stream())
               .map(Material::family)
               .findFirst();
       return family.map(f -> f == Material.Family.STEEL ? 50e3 : 30e3).orElse(25e3);

@@ -36,7 +36,9 @@ public final class Topics {
   public static Study study(Machine machine, Optional<Values> shop) {
     Study all = new Study(List.of(), List.of());
     for (Topic topic : ALL) {
-      all = all.and(topic.study(machine, shop));
+      all =
+          all.and(
+              Study.orReason(topic.name(), topic.name() + " of the lathe", () -> topic.study(machine, shop)));
     }
     return all;
   }
