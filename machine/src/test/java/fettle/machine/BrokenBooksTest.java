@@ -90,7 +90,7 @@ class BrokenBooksTest {
     long start = CLOCK.getCurrentThreadCpuTime();
     Parsed<Book> parsed;
     try {
-      parsed = Book.read(new BookFiles(broken.texts()));
+      parsed = Book.checked(new BookFiles(broken.texts()));
     } catch (RuntimeException | StackOverflowError e) {
       StackTraceElement at = e.getStackTrace().length > 0 ? e.getStackTrace()[0] : null;
       return said(number, broken, "throws " + e + " at " + at);
@@ -192,7 +192,7 @@ class BrokenBooksTest {
                 patch.toString()));
     for (Map<String, String> texts : large) {
       long start = CLOCK.getCurrentThreadCpuTime();
-      Parsed<Book> parsed = Book.read(new BookFiles(texts));
+      Parsed<Book> parsed = Book.checked(new BookFiles(texts));
       long spent = CLOCK.getCurrentThreadCpuTime() - start;
       String what = String.valueOf(texts.get("machine.yaml")).substring(0, 40);
       assertThat(parsed.problems()).as(what).isNotEmpty();

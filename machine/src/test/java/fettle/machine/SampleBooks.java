@@ -35,7 +35,7 @@ public final class SampleBooks {
 
   /** Reads a book that must be sound. */
   public static Book sound(Map<String, String> texts) {
-    Parsed<Book> book = Book.read(new BookFiles(texts));
+    Parsed<Book> book = Book.checked(new BookFiles(texts));
     Book value = book.value();
     if (value == null) {
       throw new AssertionError("the book has problems: " + book.problems());

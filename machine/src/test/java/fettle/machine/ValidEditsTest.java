@@ -37,7 +37,7 @@ class ValidEditsTest {
       String edited =
           random.nextBoolean() ? changed(machine, slots, random) : added(machine, random);
       Map<String, String> texts = new TreeMap<>(Map.of("machine.yaml", edited));
-      Parsed<Book> parsed = Book.read(new BookFiles(texts));
+      Parsed<Book> parsed = Book.checked(new BookFiles(texts));
       Book book = parsed.value();
       if (book == null) {
         wrong.add("book " + n + " is refused: " + parsed.problems());

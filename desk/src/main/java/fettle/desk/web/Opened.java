@@ -46,7 +46,7 @@ final class Opened {
                 trees.put(name, tree);
               }
             });
-    return new Opened(files, Book.read(files), Spots.of(trees));
+    return new Opened(files, Book.checked(files), Spots.of(trees));
   }
 
   BookFiles files() {

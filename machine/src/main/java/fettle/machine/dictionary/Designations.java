@@ -69,8 +69,8 @@ public final class Designations {
 
   /**
    * Refuses a material that is a slip of the pen: unknown, and either no designation at all (no
-   * digit) or a known one with its letters exchanged. Other grades of a standard are kept; what is not
-   * known of them is said where a figure needs it.
+   * digit) or a known one with its letters exchanged. Other grades of a standard are kept; what is
+   * not known of them is said where a figure needs it.
    */
   private static void material(String text) {
     if (Materials.find(text).isPresent()) {

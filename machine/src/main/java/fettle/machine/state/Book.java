@@ -65,6 +65,13 @@ public record Book(Node machine, Map<String, Change> changes, Optional<Values> s
     return Parsed.good(book);
   }
 
+  /** Makes a book of its texts and refuses it, too, for what {@link #problems()} says. */
+  public static Parsed<Book> checked(BookFiles files) {
+    Parsed<Book> book = read(files);
+    List<Problem> problems = book.value() == null ? List.of() : book.value().problems();
+    return problems.isEmpty() ? book : Parsed.bad(problems);
+  }
+
   /** Returns the changes that are at least at these stages, in order. */
   public List<String> keys(java.util.function.Predicate<Stage> stage) {
     return changes.values().stream().filter(c -> stage.test(c.stage())).map(Change::key).toList();

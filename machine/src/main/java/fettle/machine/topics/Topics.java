@@ -38,7 +38,8 @@ public final class Topics {
     for (Topic topic : ALL) {
       all =
           all.and(
-              Study.orReason(topic.name(), topic.name() + " of the lathe", () -> topic.study(machine, shop)));
+              Study.orReason(
+                  topic.name(), topic.name() + " of the lathe", () -> topic.study(machine, shop)));
     }
     return all;
   }

@@ -14,7 +14,6 @@ public final class Samples {
   private static final List<String> THREADS =
       List.of("M10x1", "M8", "Tr 14x3 LH", "Tr 16x8P4", "7/16-10 Acme LH", "1/2-10 Acme");
   private static final List<String> BEARINGS = List.of("6204", "7204B", "51104", "6001-2RS");
-  private static final List<String> FITS = List.of("k6", "H7", "js5", "JS6");
   private static final List<String> MATERIALS =
       List.of("C45", "EN-GJL-200", "CuSn12", "EN AW-6082");
 
@@ -70,7 +69,8 @@ public final class Samples {
       case "flag" -> pick(List.of("yes", "no"));
       case "thread" -> pick(THREADS);
       case "bearing" -> pick(BEARINGS);
-      case "fit" -> pick(FITS);
+      case "shaft fit" -> pick(List.of("k5", "h6", "js6"));
+      case "hole fit" -> pick(List.of("H7", "JS6", "J6"));
       case "material" -> pick(MATERIALS);
       case "tree" -> "{name: x}";
       default -> pick(List.of("some words", "'A text: with a colon'", "\"quoted\"", "x"));
@@ -151,7 +151,7 @@ public final class Samples {
       case "count" -> List.of("1.5", "many", "[1]", "{a: 1}", "-7", "12345678901", "2 mm");
       case "thread" -> List.of("Xx 12", "M", "[M8]", "{a: 1}", "\"\"");
       case "bearing" -> List.of("ball", "12", "[6204]", "{a: 1}", "\"\"");
-      case "fit" -> List.of("7k", "k99", "[k6]", "{a: 1}", "\"\"");
+      case "shaft fit", "hole fit" -> List.of("7k", "k99", "[k6]", "{a: 1}", "\"\"");
       case "material" -> List.of("§§", "[C45]", "{a: 1}", "\"\"", "'" + "C".repeat(60) + "'");
       case "tree" -> List.of("7", "word", "[a]");
       default -> List.of("[a]", "{a: 1}", "\"\"", "\"  \"");

@@ -19,7 +19,7 @@ class MachineReaderTest {
   private static final String MACHINE = SampleBooks.text(SampleBooks.STARTER, "machine.yaml");
 
   private static List<Problem> problems(Map<String, String> texts) {
-    Parsed<Book> book = Book.read(new BookFiles(texts));
+    Parsed<Book> book = Book.checked(new BookFiles(texts));
     assertThat(book.value() == null).isEqualTo(!book.problems().isEmpty());
     return book.problems();
   }

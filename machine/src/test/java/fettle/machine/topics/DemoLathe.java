@@ -24,7 +24,7 @@ final class DemoLathe {
     java.util.Map<String, String> texts = new java.util.LinkedHashMap<>(files.texts());
     texts.computeIfPresent("machine.yaml", (name, text) -> edit.apply(text));
     Book book =
-        Book.read(new BookFiles(texts))
+        Book.checked(new BookFiles(texts))
             .orThrow(() -> new IllegalStateException("no book: " + texts));
     State state = State.of(book, "", List.of(changes));
     return state.machine().orElseThrow(() -> new AssertionError("no lathe: " + state.problems()));
