@@ -24,6 +24,11 @@ final class Browser implements AutoCloseable {
 
   private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
   private static final String AXE = axe();
+  private static final double PATIENCE = 90_000;
+
+  static {
+    com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE);
+  }
 
   private final Playwright playwright;
   private final com.microsoft.playwright.Browser chromium;
@@ -67,7 +72,7 @@ final class Browser implements AutoCloseable {
                 .setColorScheme(scheme)
                 .setReducedMotion(ReducedMotion.REDUCE));
     Page page = context.newPage();
-    page.setDefaultTimeout(20_000);
+    page.setDefaultTimeout(PATIENCE);
     page.onConsoleMessage(
         m -> {
           boolean driver = m.text().contains("GPU stall") || m.text().contains("GL Driver Message");
