@@ -106,7 +106,7 @@ final class Routes {
     routes.post(
         "/what-if",
         c -> {
-          if ("keep".equals(c.formParam("do"))) {
+          if (asks(c, "keep")) {
             c.redirect(ValuesRoom.keep(visit(c), shelf), HttpStatus.SEE_OTHER);
           } else {
             drag.handle(c);
@@ -116,7 +116,7 @@ final class Routes {
 
   /** Writes a value; if the file was changed meanwhile, shows both and lets the owner choose. */
   private void edit(Context context, Handler look) throws Exception {
-    if (!"write".equals(context.formParam("do"))) {
+    if (!asks(context, "write")) {
       look.handle(context);
       return;
     }
@@ -133,6 +133,11 @@ final class Routes {
           JtevalueGenerated::render,
           ValuesRoom.page(visit(context), e.words() + " " + e.next()));
     }
+  }
+
+  /** Only a form that is sent may write; what follows while typing never does. */
+  private static boolean asks(Context context, String what) {
+    return what.equals(context.formParam("do")) && context.header("HX-Request") == null;
   }
 
   private static String notice(String said) {

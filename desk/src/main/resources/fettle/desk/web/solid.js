@@ -15,6 +15,10 @@ export async function show(place, address) {
   renderer.domElement.setAttribute("role", "img");
   renderer.domElement.setAttribute("aria-label", "The lathe in three dimensions; the list of members says the same in words");
   const scene = new THREE.Scene();
+  // Seen from the operator the tailstock is at the right: the book's axes are drawn mirrored in Z.
+  const lathe = new THREE.Group();
+  lathe.scale.z = -1;
+  scene.add(lathe);
   const groups = new Map();
   const seats = new Map();
   const targets = [];
@@ -30,7 +34,7 @@ export async function show(place, address) {
     }
   }
   for (const member of data.members) {
-    (groups.get(member.on) ?? scene).add(groups.get(member.name));
+    (groups.get(member.on) ?? lathe).add(groups.get(member.name));
     move(member, member.position);
   }
   scene.add(new THREE.HemisphereLight(0xffffff, 0x888877, 2.2));
@@ -41,7 +45,7 @@ export async function show(place, address) {
   const box = new THREE.Box3().setFromObject(scene);
   const middle = box.getCenter(new THREE.Vector3());
   const camera = new THREE.PerspectiveCamera(30, 1, 10, 20000);
-  const view = { turn: 0.5, lift: 0.35, far: box.getSize(new THREE.Vector3()).length() * 1.5 };
+  const view = { turn: -0.4, lift: 0.35, far: box.getSize(new THREE.Vector3()).length() * 1.25 };
 
   function move(member, position) {
     const group = groups.get(member.name);

@@ -124,7 +124,7 @@ final class OpenDesk implements AutoCloseable {
   static String hidden(String page, String name) {
     Matcher m =
         Pattern.compile(
-                "<form class=\"value\".*?name=\"" + name + "\" value=\"([^\"]*)\"", Pattern.DOTALL)
+                "<form class=\"typing\".*?name=\"" + name + "\" value=\"([^\"]*)\"", Pattern.DOTALL)
             .matcher(page);
     Matcher any = Pattern.compile("name=\"" + name + "\" value=\"([^\"]*)\"").matcher(page);
     return m.find() ? m.group(1) : any.find() ? any.group(1) : "";

