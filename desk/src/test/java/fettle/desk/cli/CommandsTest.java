@@ -117,7 +117,7 @@ class CommandsTest {
     "--width=0, --width",
     "--width=99999, --width",
     "--width=x, --width",
-    "--no-such-option, Unknown option"
+    "--no-such-option, Unrecognized option"
   })
   void forecastsThatCannotBeMade(String word, String message) {
     Told told = Told.of("forecast", Told.DEMO, word);
