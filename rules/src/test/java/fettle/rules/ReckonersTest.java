@@ -49,13 +49,8 @@ class ReckonersTest {
   private static final String LONG_LIST = "1" + ",2".repeat(3_000);
   private static final String LONG_ROWS = "1,2,3" + ";1,2,3".repeat(1_000);
 
-  /** Topics that two rooms have chosen alike; one of each pair cannot be reached. */
-  private static final Set<String> THERE_TWICE =
-      Set.of("slide-force", "shear-pin", "bearing-seat", "tailstock-set-over");
-
   /** Calculations that still fail on some hostile input. */
-  private static final Set<String> NOT_YET_HARD =
-      Set.of("carriage-play", "ewma-run-length", "test-bar-sag", "level-straightness", "adjust");
+  private static final Set<String> NOT_YET_HARD = Set.of("level-straightness");
 
   private static final Duration LONGEST = Duration.ofSeconds(60);
 
@@ -64,7 +59,7 @@ class ReckonersTest {
     Set<String> topics = new LinkedHashSet<>();
     List<String> wrong = new ArrayList<>();
     for (Reckoner r : Reckoners.all()) {
-      if (!topics.add(r.topic()) && !THERE_TWICE.contains(r.topic())) {
+      if (!topics.add(r.topic())) {
         wrong.add(r.topic() + " is there twice");
       }
       if (!r.topic().matches("[a-z0-9]+(-[a-z0-9]+)*")) {

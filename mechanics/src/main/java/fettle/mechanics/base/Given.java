@@ -18,6 +18,8 @@ public final class Given {
       Pattern.compile(
           "\\s*([+-]?)\\s*(?:(\\d+)\\s+(?=\\d+\\s*/\\s*\\d))?(\\d+(?:\\.\\d+)?|\\.\\d+)(?:[eE]([+-]?\\d{1,3}))?(?:\\s*/\\s*(\\d+(?:\\.\\d+)?))?\\s*(.*?)\\s*");
   private static final int LONGEST = 100_000;
+  private static final double LEAST_SIZE = 1e-40;
+  private static final double MOST_SIZE = 1e40;
 
   private final Reckoner reckoner;
   private final Map<String, String> texts;
@@ -242,7 +244,12 @@ public final class Given {
     if (unit.reciprocal() && number.isZero()) {
       throw wrong(name, text, "a number that is not 0");
     }
-    return unit.toCoherent(number);
+    Ratio value = unit.toCoherent(number);
+    double size = Math.abs(value.toDouble());
+    if (!value.isZero() && !(size >= LEAST_SIZE && size <= MOST_SIZE)) {
+      throw wrong(name, text, "a number of ordinary size");
+    }
+    return value;
   }
 
   /** Reads {@code pi}, {@code 3/2 pi mm} and the like. */

@@ -42,7 +42,13 @@ public final class Calibration {
       String readFrom,
       List<Double> pointer) {
 
-    /** Returns a push at the point of cut, read there. */
+    /**
+     * Returns a push at the point of cut, read there.
+     *
+     * @param model the machine
+     * @param name what the push is called
+     * @param direction direction of the push, three components [-]
+     */
     public static Push atCut(LoopModel model, String name, double... direction) {
       List<Double> line = new ArrayList<>(Link.list(direction));
       line.addAll(model.point());
