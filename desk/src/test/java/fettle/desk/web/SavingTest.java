@@ -151,12 +151,18 @@ final class SavingTest {
     String form =
         OpenDesk.coded(
             Map.of(
-                "token", OpenDesk.hidden(page, "token"),
-                "mark", OpenDesk.hidden(page, "mark"),
-                "file", "machine.yaml",
-                "path", SADDLE,
-                "v", "4.4 kg",
-                "do", "write"));
+                "token",
+                OpenDesk.hidden(page, "token"),
+                "mark",
+                OpenDesk.hidden(page, "mark"),
+                "file",
+                "machine.yaml",
+                "path",
+                SADDLE,
+                "v",
+                "4.4 kg",
+                "do",
+                "write"));
     HttpResponse<String> answer =
         desk.send(
             java.net.http.HttpRequest.newBuilder(java.net.URI.create(desk.address("/value")))
