@@ -54,6 +54,10 @@ final class BoxReckoners {
                         + g.exacts("targets").size());
               }
               GearboxSearch.Level level = GearboxSearch.leastCone(g.exacts("targets"), r);
+              if (level.found() == 0) {
+                return Answer.none(
+                    "the search was ended before a box was found; take fewer targets or multipliers");
+              }
               Answer answer =
                   Answer.start()
                       .with("n", level.found())
@@ -82,7 +86,7 @@ final class BoxReckoners {
             null,
             false)
         .count("most_multipliers", "most ratios of the multiplier stage", "6")
-        .count("sets", "most sets of multipliers to try", "100000")
+        .count("sets", "most sets of multipliers to try", "50000")
         .count("z_min", "fewest teeth", "20")
         .count("z_max", "most teeth", "200")
         .result("W", Unit.ONE, "fewest wheels: n on the cone and two for each multiplier")

@@ -126,12 +126,17 @@ public final class GearboxSearch {
         implements Outcome {}
   }
 
+  /** Branches of covers granted for each set of multipliers, a bound of the work. */
+  private static final long STEPS_A_SET = 2_000;
+
   private final List<Fraction> first;
   private final List<Fraction> second;
   private final long mostSets;
   private final BooleanSupplier cancelled;
   private final Consumer<Progress> watcher;
+  private final long mostSteps;
   private long sets;
+  private long steps;
   private boolean cut;
 
   /** Fewest cone wheels the larger list needs alone, by number of multipliers, as far as proven. */
@@ -143,6 +148,7 @@ public final class GearboxSearch {
     this.first = Fraction.all(query.leads);
     this.second = Fraction.all(query.perInch);
     this.mostSets = query.mostSets;
+    this.mostSteps = STEPS_A_SET * query.mostSets;
     this.cancelled = cancelled;
     this.watcher = watcher;
     this.best = new Design(List.of(), List.of(Ratio.ONE), Ratio.ONE);
@@ -239,7 +245,11 @@ public final class GearboxSearch {
         alone.add(least);
       }
       return new Level(
-          r, single.cone.size(), least, sets - before, "all linked sets of multipliers tried");
+          r,
+          single.cone.size(),
+          least,
+          sets - before,
+          cut ? "ended before all sets were tried" : "all linked sets of multipliers tried");
     }
     return joint(r, below, before);
   }
@@ -271,14 +281,21 @@ public final class GearboxSearch {
     return new Single(cone, multipliers, limit);
   }
 
-  private static List<Fraction> cover(List<Fraction> targets, List<Fraction> m, int below) {
+  private List<Fraction> solved(LeastCover cover, int below) {
+    List<Fraction> found = cover.within(mostSteps - steps).fewerThan(below);
+    steps += cover.steps();
+    cut |= steps > mostSteps || cancelled.getAsBoolean();
+    return found;
+  }
+
+  private List<Fraction> cover(List<Fraction> targets, List<Fraction> m, int below) {
     LeastCover cover = new LeastCover(targets.size());
     for (int t = 0; t < targets.size(); t++) {
       for (Fraction multiplier : m) {
         cover.add(targets.get(t).over(multiplier), t);
       }
     }
-    return cover.fewerThan(below);
+    return solved(cover, below);
   }
 
   /**
@@ -308,6 +325,9 @@ public final class GearboxSearch {
         continue;
       }
       for (Fraction constant : constants(m)) {
+        if (cut) {
+          break;
+        }
         List<Fraction> cone = jointCover(m, constant, limit);
         if (!cone.isEmpty()) {
           limit = cone.size();
@@ -351,7 +371,7 @@ public final class GearboxSearch {
         cover.add(second.get(u).times(multiplier).over(constant), first.size() + u);
       }
     }
-    return cover.fewerThan(below);
+    return solved(cover, below);
   }
 
   /** Every constant that lets some wheel serve both lists. */
@@ -443,7 +463,7 @@ public final class GearboxSearch {
    * @param multipliers number of multipliers
    */
   public static Level leastCone(List<Ratio> targets, int multipliers) {
-    Query query = new Query(targets, List.of(), multipliers, 5_000_000);
+    Query query = new Query(targets, List.of(), multipliers, 300_000);
     GearboxSearch search = new GearboxSearch(query, () -> false, p -> {});
     return search.level(multipliers, query.leads.size() + 1);
   }

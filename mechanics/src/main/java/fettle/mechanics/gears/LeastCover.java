@@ -19,6 +19,8 @@ final class LeastCover {
   private final int targets;
   private int[] best = {};
   private int bestSize;
+  private long steps;
+  private long mostSteps = Long.MAX_VALUE;
 
   /** Prepares a cover of so many targets. */
   LeastCover(int targets) {
@@ -49,6 +51,17 @@ final class LeastCover {
     }
   }
 
+  /** Bounds the work; more {@link #steps()} than that mean that the answer is not proven least. */
+  LeastCover within(long most) {
+    mostSteps = most;
+    return this;
+  }
+
+  /** Returns how many branches were tried. */
+  long steps() {
+    return steps;
+  }
+
   /**
    * Returns the wheels of a least cover with fewer than {@code below} wheels; empty if there is
    * none.
@@ -61,6 +74,10 @@ final class LeastCover {
   }
 
   private void branch(long open, int[] taken, int size) {
+    steps++;
+    if (steps > mostSteps) {
+      return;
+    }
     if (open == 0) {
       best = Arrays.copyOf(taken, size);
       bestSize = size;

@@ -135,6 +135,17 @@ class GearboxSearchTest {
   }
 
   @Test
+  void aBoundOfTheWorkIsKeptAndTold() {
+    List<Ratio> metric = ThreadPitches.ISO_261.leads();
+    List<Ratio> inch = ThreadPitches.UTS.printed();
+    GearboxSearch.Outcome outcome =
+        GearboxSearch.search(new GearboxSearch.Query(metric, inch, 8, 200));
+    meets(outcome.design(), metric, inch);
+    assertThat(outcome).isInstanceOf(GearboxSearch.Outcome.BestFound.class);
+    assertThat(outcome.lowerBound()).isLessThan(outcome.design().wheels());
+  }
+
+  @Test
   void cancellingReturnsTheBestSoFarWithABound() {
     GearboxSearch.Outcome outcome =
         GearboxSearch.search(
@@ -180,6 +191,7 @@ class GearboxSearchTest {
   }
 
   @Test
+  @Tag("slow")
   void metricAndInchFromOneConeWithUpToThreeMultipliersNeedSixteenWheels() {
     List<Ratio> metric = numbers("0.4 0.45 0.5 0.6 0.7 0.75 0.8 1 1.25 1.5 1.75 2 2.5");
     List<Ratio> inch = numbers("10 11 12 13 14 16 18 20 24 28 32 36 40 44 48");
