@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * Figures and findings of one state beside another.
@@ -47,8 +48,9 @@ public record Forecast(
 
   /** Studies both states, which must be sound, and lays them side by side. */
   public static Forecast of(Book book, State before, State after) {
-    Study old = study(book, before);
+    CompletableFuture<Study> first = CompletableFuture.supplyAsync(() -> study(book, before));
     Study now = study(book, after);
+    Study old = first.join();
     List<Finding> news = new ArrayList<>(now.findings());
     news.removeAll(old.findings());
     List<Finding> gone = new ArrayList<>(old.findings());
