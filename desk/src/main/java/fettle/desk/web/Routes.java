@@ -1,6 +1,5 @@
 package fettle.desk.web;
 
-import fettle.desk.page.ChangesPage;
 import fettle.desk.page.RoomPage;
 import fettle.desk.page.ValuePage;
 import fettle.desk.template.desk.JtechangeGenerated;
@@ -27,6 +26,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.Handler;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
@@ -78,21 +78,17 @@ final class Routes {
         page(LatheRoom::lathe, JtelatheGenerated::render, JtelathepictureGenerated::render));
     routes.get("/lathe.json", c -> c.contentType("application/json").result(Scene.json(visit(c))));
     routes.get("/member", page(LatheRoom::member, JtememberGenerated::render));
-    routes.get("/changes", this::changes);
+    routes.get(
+        "/changes",
+        page(
+            ChangesRoom::list,
+            JtechangesGenerated::render,
+            (out, none, page) ->
+                JtejointGenerated.render(out, none, page == null ? null : page.joint())));
     routes.get("/change", page(ChangesRoom::change, JtechangeGenerated::render));
     routes.get(
         "/figure",
         page(FigureRoom::figure, JtefigureGenerated::render, JtefigureinsideGenerated::render));
-  }
-
-  private void changes(Context context) {
-    Visit visit = visit(context);
-    ChangesPage page = ChangesRoom.list(visit);
-    if (visit.inner()) {
-      send(context, JtejointGenerated::render, page.joint());
-    } else {
-      send(context, JtechangesGenerated::render, page);
-    }
   }
 
   private void values(RoutesConfig routes) {
@@ -147,8 +143,7 @@ final class Routes {
   }
 
   private void history(RoutesConfig routes) {
-    routes.get(
-        "/history", page(v -> HistoryRoom.page(v, shelf.history()), JtehistoryGenerated::render));
+    routes.get("/history", this::versions);
     routes.post(
         "/history",
         c -> {
@@ -176,6 +171,10 @@ final class Routes {
           c.cookie(cookie);
           c.redirect(local(String.valueOf(c.formParam("back"))), HttpStatus.SEE_OTHER);
         });
+  }
+
+  private void versions(Context context) {
+    send(context, JtehistoryGenerated::render, HistoryRoom.page(visit(context), shelf.history()));
   }
 
   private String when(String version) {
@@ -278,16 +277,31 @@ final class Routes {
     return page(maker, whole, whole);
   }
 
+  /** A page follows from the book and its address alone; as long as both stay, so does it. */
   private <P> Handler page(Function<Visit, P> maker, Template<P> whole, Template<P> inner) {
     return context -> {
       Visit visit = visit(context);
-      send(context, visit.inner() ? inner : whole, maker.apply(visit));
+      Template<P> template = visit.inner() ? inner : whole;
+      if (context.method().equals(HandlerType.GET)) {
+        Supplier<String> text = () -> text(template, maker.apply(visit));
+        send(context, visit.opened().once(visit.address(), text));
+      } else {
+        send(context, template, maker.apply(visit));
+      }
     };
   }
 
   private static <P> void send(Context context, Template<P> template, @Nullable P page) {
+    send(context, text(template, page));
+  }
+
+  private static void send(Context context, String text) {
+    context.contentType("text/html; charset=utf-8").result(text);
+  }
+
+  private static <P> String text(Template<P> template, @Nullable P page) {
     StringOutput text = new StringOutput();
     template.render(new OwaspHtmlTemplateOutput(text), null, page);
-    context.contentType("text/html; charset=utf-8").result(text.toString());
+    return text.toString();
   }
 }

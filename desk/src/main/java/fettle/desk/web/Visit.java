@@ -101,6 +101,11 @@ final class Visit {
     return "true".equals(context.header("HX-Request"));
   }
 
+  /** Returns what the answer depends on beside the book: address, units, and how much is wanted. */
+  String address() {
+    return "page|" + inner() + "|" + measure() + "|" + here();
+  }
+
   Measure measure() {
     String cookie = context.cookie(MEASURE);
     if (cookie != null) {
