@@ -49,9 +49,6 @@ class ReckonersTest {
   private static final String LONG_LIST = "1" + ",2".repeat(3_000);
   private static final String LONG_ROWS = "1,2,3" + ";1,2,3".repeat(1_000);
 
-  /** Calculations that still fail on some hostile input. */
-  private static final Set<String> NOT_YET_HARD = Set.of("level-straightness");
-
   private static final Duration LONGEST = Duration.ofSeconds(60);
 
   @Test
@@ -94,7 +91,6 @@ class ReckonersTest {
   Stream<DynamicTest> hostileInputIsAnsweredOrRefused() {
     Map<String, Map<String, String>> usual = usual();
     return Reckoners.all().stream()
-        .filter(r -> !NOT_YET_HARD.contains(r.topic()))
         .map(
             r ->
                 DynamicTest.dynamicTest(

@@ -4,6 +4,7 @@ import fettle.mechanics.base.Interval;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Heights along a way and what remains of them about a reference line.
@@ -13,12 +14,18 @@ import java.util.List;
  */
 public record Straightness(List<Double> places, List<Double> heights) {
 
+  private static final int MOST_PLACES = 5_000;
+
   /** Keeps its own copies. */
   public Straightness {
     places = List.copyOf(places);
     heights = List.copyOf(heights);
     Require.sameLength("heights", heights.size(), places.size());
     Require.atLeast("places", places.size(), 3);
+    if (places.size() > MOST_PLACES) {
+      throw new IllegalArgumentException(
+          "places: found " + places.size() + ", expected at most " + MOST_PLACES);
+    }
     for (int i = 1; i < places.size(); i++) {
       if (!(places.get(i) > places.get(i - 1))) {
         throw new IllegalArgumentException("places: expected in rising order, each only once");
@@ -79,20 +86,50 @@ public record Straightness(List<Double> places, List<Double> heights) {
 
   /**
    * Returns the width of the narrowest band between two parallel lines that holds all heights,
-   * measured across the way.
+   * measured across the way. One of the two lines lies along an edge of the convex hull, and the
+   * width is a convex function of the slope, so the edges are searched by halving.
    *
    * @return minimum zone [mm]
    */
   public double minimumZone() {
-    double best = RunOut.range(fromEnds());
-    int n = places.size();
-    for (int i = 0; i < n; i++) {
-      for (int j = i + 1; j < n; j++) {
-        double slope = (heights.get(j) - heights.get(i)) / (places.get(j) - places.get(i));
-        best = Math.min(best, RunOut.range(from(0, slope)));
+    double[] slopes =
+        Stream.concat(edges(1).stream(), edges(-1).stream())
+            .mapToDouble(Double::doubleValue)
+            .sorted()
+            .toArray();
+    int low = 0;
+    int high = slopes.length - 1;
+    while (low < high) {
+      int middle = (low + high) / 2;
+      if (RunOut.range(from(0, slopes[middle])) <= RunOut.range(from(0, slopes[middle + 1]))) {
+        high = middle;
+      } else {
+        low = middle + 1;
       }
     }
-    return best;
+    return RunOut.range(from(0, slopes[low]));
+  }
+
+  /** Slopes of the edges of the convex hull above the heights (side 1) or below them (side -1). */
+  private List<Double> edges(int side) {
+    List<Integer> hull = new ArrayList<>();
+    for (int k = 0; k < places.size(); k++) {
+      while (hull.size() > 1
+          && side * slope(hull.get(hull.size() - 2), hull.get(hull.size() - 1))
+              <= side * slope(hull.get(hull.size() - 1), k)) {
+        hull.remove(hull.size() - 1);
+      }
+      hull.add(k);
+    }
+    List<Double> slopes = new ArrayList<>();
+    for (int i = 1; i < hull.size(); i++) {
+      slopes.add(slope(hull.get(i - 1), hull.get(i)));
+    }
+    return slopes;
+  }
+
+  private double slope(int from, int to) {
+    return (heights.get(to) - heights.get(from)) / (places.get(to) - places.get(from));
   }
 
   /**
