@@ -5,6 +5,7 @@ import fettle.mechanics.bearings.BearingReckoners;
 import fettle.mechanics.belts.BeltReckoners;
 import fettle.mechanics.clamps.ClampsReckoners;
 import fettle.mechanics.cutting.CuttingReckoners;
+import fettle.mechanics.drawing.DrawingReckoners;
 import fettle.mechanics.drives.DriveReckoners;
 import fettle.mechanics.fits.FitsReckoners;
 import fettle.mechanics.gears.TrainReckoners;
@@ -42,7 +43,8 @@ public final class Reckoners {
           BeltReckoners::all,
           DriveReckoners::all,
           CuttingReckoners::all,
-          StockReckoners::all);
+          StockReckoners::all,
+          DrawingReckoners::all);
 
   private Reckoners() {}
 

@@ -1,0 +1,21 @@
+package fettle.sheets.dimension;
+
+/**
+ * A linear dimension beside a view, in sheet millimetres of the view.
+ *
+ * @param side side on which it stands
+ * @param low lower of its two places along the side [mm]
+ * @param high upper place [mm]
+ * @param lowFrom where the extension line of the lower place starts, across the side [mm]
+ * @param highFrom where that of the upper place starts [mm]
+ * @param text what it says
+ * @param real what it measures on the part [mm]
+ */
+public record Linear(
+    Side side,
+    double low,
+    double high,
+    double lowFrom,
+    double highFrom,
+    String text,
+    double real) {}

@@ -1,0 +1,5 @@
+/** Holds a finished sheet to what must be legible on it. */
+@NullMarked
+package fettle.sheets.judge;
+
+import org.jspecify.annotations.NullMarked;
