@@ -25,19 +25,17 @@ final class Books {
   }
 
   static Book open(String name) {
+    return book(files(name));
+  }
+
+  static BookFiles files(String name) {
     Parsed<BookFiles> files = BookFiles.read(folder(name));
-    Book book = null;
-    if (files.value() != null) {
-      Parsed<Book> parsed = Book.read(files.value());
-      if (parsed.value() == null) {
-        throw Failure.input(parsed.problems());
-      }
-      book = parsed.value();
-    }
-    if (book == null) {
-      throw Failure.input(files.problems());
-    }
-    return book;
+    return files.orThrow(() -> Failure.input(files.problems()));
+  }
+
+  static Book book(BookFiles files) {
+    Parsed<Book> book = Book.read(files);
+    return book.orThrow(() -> Failure.input(book.problems()));
   }
 
   /** Returns a state by its word, or by change keys joined with plus signs. */

@@ -1,6 +1,11 @@
 package fettle.desk.cli;
 
 import fettle.machine.state.Book;
+import fettle.machine.text.BookFiles;
+import fettle.machine.text.Problem;
+import fettle.machine.trials.Trials;
+import java.util.ArrayList;
+import java.util.List;
 
 /** {@code fettle check}: everything that is wrong with a book. */
 final class CheckCommand implements Command {
@@ -18,9 +23,12 @@ final class CheckCommand implements Command {
 
   @Override
   public ExitStatus run(ParseResult given, Terminal terminal) {
-    Book book = Books.open(given.word(0));
-    if (!book.problems().isEmpty()) {
-      throw Failure.input(book.problems());
+    BookFiles files = Books.files(given.word(0));
+    Book book = Books.book(files);
+    List<Problem> problems = new ArrayList<>(book.problems());
+    problems.addAll(Trials.read(files, book).problems());
+    if (!problems.isEmpty()) {
+      throw Failure.input(problems);
     }
     if (given.on("--json")) {
       terminal

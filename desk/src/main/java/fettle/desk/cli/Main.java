@@ -157,6 +157,7 @@ public final class Main {
     commands.put("check", CheckCommand::new);
     commands.put("new", NewCommand::new);
     commands.put("gearing", GearingCommand::new);
+    commands.put("prove", ProveCommand::new);
     commands.put("reckon", ReckonCommand::new);
     commands.put("desk", DeskCommand::new);
     return java.util.Collections.unmodifiableMap(commands);
@@ -171,6 +172,8 @@ public final class Main {
     to.println("  fettle new FOLDER                  start a book from a starter lathe");
     to.println(
         "  fettle gearing BOOK threads        change gears for every thread; or teeth for a travel");
+    to.println(
+        "  fettle prove BOOK [TRIAL...]       what readings say: good, not good or cannot tell");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");
     to.println("  fettle desk BOOK                   the book as pages, on this machine only");
     to.println("  fettle --version");

@@ -41,7 +41,7 @@ final class Opened {
         .texts()
         .forEach(
             (name, text) -> {
-              Node tree = YamlReader.read(name, text).value();
+              Node tree = name.endsWith(".yaml") ? YamlReader.read(name, text).value() : null;
               if (tree != null) {
                 trees.put(name, tree);
               }

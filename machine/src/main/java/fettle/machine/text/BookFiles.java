@@ -15,7 +15,8 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * The texts of a book's folder: {@code machine.yaml}, {@code shop.yaml}, {@code changes/*.yaml}.
+ * The texts of a book's folder: {@code machine.yaml}, {@code shop.yaml}, {@code changes/*.yaml},
+ * {@code trials/*.yaml} and {@code trials/*.csv}.
  *
  * @param texts text of each file, by its path within the book with forward slashes
  */
@@ -55,25 +56,40 @@ public record BookFiles(Map<String, String> texts) {
               "Start a book with 'fettle new FOLDER'."));
     }
     take(folder, "shop.yaml", texts, problems);
-    Path changes = folder.resolve("changes");
-    if (Files.isDirectory(changes, LinkOption.NOFOLLOW_LINKS)) {
-      for (String name : names(changes, problems)) {
-        take(folder, "changes/" + name, texts, problems);
-      }
-    }
+    takeAll(folder, "changes", "*.yaml", texts, problems);
+    takeAll(folder, "trials", "*.{yaml,csv}", texts, problems);
     return problems.isEmpty() ? Parsed.good(new BookFiles(texts)) : new Parsed<>(null, problems);
   }
 
-  private static List<String> names(Path changes, List<Problem> problems) {
+  private static void takeAll(
+      Path folder, String sub, String glob, Map<String, String> texts, List<Problem> problems) {
+    Path inner = folder.resolve(sub);
+    if (Files.isDirectory(inner, LinkOption.NOFOLLOW_LINKS)) {
+      for (String name : names(inner, sub, glob, problems)) {
+        take(folder, sub + "/" + name, texts, problems);
+      }
+    }
+  }
+
+  private static List<String> names(Path inner, String sub, String glob, List<Problem> problems) {
     List<String> names = new ArrayList<>();
-    try (DirectoryStream<Path> files = Files.newDirectoryStream(changes, "*.yaml")) {
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(inner, glob)) {
       for (Path file : files) {
         if (names.size() < MOST_FILES) {
           names.add(shown(file));
+        } else {
+          problems.add(
+              new Problem(
+                  Place.file(sub),
+                  "",
+                  "more than " + MOST_FILES + " files",
+                  "at most " + MOST_FILES,
+                  ""));
+          break;
         }
       }
     } catch (IOException e) {
-      problems.add(unreadable("changes", e));
+      problems.add(unreadable(sub, e));
     }
     names.sort(null);
     return names;

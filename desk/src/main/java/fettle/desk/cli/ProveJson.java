@@ -1,0 +1,122 @@
+package fettle.desk.cli;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import fettle.machine.trials.Judged;
+import fettle.machine.trials.Measured;
+import fettle.machine.trials.Met;
+import fettle.machine.trials.Proof;
+import fettle.mechanics.base.Unit;
+import fettle.mechanics.metrology.Contribution;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+
+/** The JSON of proofs; its schema is {@code docs/prove.schema.json}. */
+final class ProveJson {
+
+  private ProveJson() {}
+
+  static String text(List<Proof> proofs) {
+    return Json.object(
+        json -> {
+          json.writeStringField("format", "fettle prove 1");
+          json.writeBooleanField("notGood", proofs.stream().anyMatch(Proof::notGood));
+          json.writeArrayFieldStart("trials");
+          for (Proof proof : proofs) {
+            proof(json, proof);
+          }
+          json.writeEndArray();
+        });
+  }
+
+  private static void proof(JsonGenerator json, Proof proof) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("name", proof.trial().name());
+    json.writeStringField("kind", proof.trial().kind().word());
+    json.writeStringField("what", proof.trial().values().needText("what"));
+    json.writeStringField("proves", proof.trial().values().text("proves").orElse(""));
+    json.writeStringField("instrument", proof.trial().values().needText("instrument"));
+    json.writeStringField("date", proof.trial().values().text("date").orElse(""));
+    json.writeNumberField("readings", proof.trial().readings().lines().size());
+    json.writeArrayFieldStart("figures");
+    for (Proof.Line line : proof.lines()) {
+      line(json, line);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("corrections");
+    for (Proof.Correction c : proof.table()) {
+      json.writeStartObject();
+      Json.number(json, "dialMm", c.place());
+      Json.number(json, "addMicron", c.correction() * 1000);
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    words(json, "gaps", proof.gaps());
+    words(json, "outliers", proof.outliers());
+    words(json, "notes", proof.notes());
+    words(json, "cautions", proof.cautions());
+    json.writeEndObject();
+  }
+
+  private static void line(JsonGenerator json, Proof.Line line) throws IOException {
+    Measured m = line.figure();
+    Unit unit = m.unit();
+    json.writeStartObject();
+    json.writeStringField("name", m.name());
+    Json.number(json, "value", unit.fromCoherent(m.value()));
+    Json.number(json, "uncertainty", unit.fromCoherent(m.expanded()));
+    json.writeStringField("unit", unit.symbol());
+    Json.number(json, "standardUncertainty", unit.fromCoherent(m.standard()));
+    Json.number(json, "coverageFactor", m.coverage());
+    Json.number(json, "degreesOfFreedom", m.budget().freedom());
+    json.writeArrayFieldStart("budget");
+    for (Contribution c : m.budget().ranked()) {
+      json.writeStartObject();
+      json.writeStringField("cause", c.name());
+      Json.number(json, "share", unit.fromCoherent(Math.abs(c.share())));
+      json.writeStringField("from", c.kind().name().toLowerCase(Locale.ROOT));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    if (line.judged().isPresent()) {
+      judged(json, line.judged().get(), unit);
+    }
+    if (line.met().isPresent()) {
+      met(json, line.met().get(), unit);
+    }
+    json.writeStringField("adjust", m.adjust());
+    json.writeStringField("source", m.source().text());
+    json.writeEndObject();
+  }
+
+  private static void judged(JsonGenerator json, Judged j, Unit unit) throws IOException {
+    json.writeStringField("verdict", j.verdict().outcome().words());
+    json.writeObjectFieldStart("limit");
+    Json.number(json, "atLeast", unit.fromCoherent(j.limit().low()));
+    Json.number(json, "atMost", unit.fromCoherent(j.limit().high()));
+    json.writeStringField("source", j.limit().source());
+    Json.number(json, "probabilityKept", j.verdict().probability());
+    json.writeEndObject();
+    Json.number(json, "moreReadings", j.more());
+    json.writeStringField("settle", j.way());
+  }
+
+  private static void met(JsonGenerator json, Met f, Unit unit) throws IOException {
+    json.writeObjectFieldStart("forecast");
+    json.writeStringField("figure", f.figure());
+    Json.number(json, "value", unit.fromCoherent(f.predicted()));
+    Json.number(json, "uncertainty", unit.fromCoherent(f.doubt()));
+    Json.number(json, "normalisedError", f.normalised());
+    json.writeStringField("words", f.words());
+    json.writeEndObject();
+  }
+
+  private static void words(JsonGenerator json, String name, List<String> words)
+      throws IOException {
+    json.writeArrayFieldStart(name);
+    for (String word : words) {
+      json.writeString(word);
+    }
+    json.writeEndArray();
+  }
+}

@@ -1,0 +1,106 @@
+package fettle.machine.trials;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * A column of readings.
+ *
+ * @param name its name, without unit
+ * @param units the units it may be written in, and the factor to the coherent unit; empty if none
+ * @param words the words it may hold; empty if it holds numbers
+ * @param whole true if it holds whole numbers
+ * @param signOnly true if it holds 1 or -1 only
+ */
+record Column(
+    String name, Map<String, Double> units, List<String> words, boolean whole, boolean signOnly) {
+
+  private static final Map<String, Double> LENGTHS = Map.of("mm", 1.0, "um", 1e-3, "in", 25.4);
+  private static final Map<String, Double> ANGLES =
+      Map.of("deg", Math.PI / 180, "turns", 2 * Math.PI);
+  private static final Map<String, Double> FORCES = Map.of("N", 1.0, "kN", 1000.0);
+
+  static Column count(String name) {
+    return new Column(name, Map.of(), List.of(), true, false);
+  }
+
+  static Column direction(String name) {
+    return new Column(name, Map.of(), List.of(), true, true);
+  }
+
+  static Column number(String name) {
+    return new Column(name, Map.of(), List.of(), false, false);
+  }
+
+  static Column length(String name) {
+    return new Column(name, LENGTHS, List.of(), false, false);
+  }
+
+  static Column angle(String name) {
+    return new Column(name, ANGLES, List.of(), false, false);
+  }
+
+  static Column force(String name) {
+    return new Column(name, FORCES, List.of(), false, false);
+  }
+
+  static Column word(String name, String... words) {
+    return new Column(name, Map.of(), List.of(words), false, false);
+  }
+
+  /** Returns how the header may name it. */
+  String expectation() {
+    return units.isEmpty()
+        ? name
+        : String.join(" or ", units.keySet().stream().sorted().map(u -> name + "_" + u).toList());
+  }
+
+  /**
+   * Returns the factor to the coherent unit for a header cell, NaN if the cell does not name this
+   * column.
+   *
+   * @return factor [coherent/unit]
+   */
+  double factor(String header) {
+    if (units.isEmpty()) {
+      return header.toLowerCase(Locale.ROOT).equals(name) ? 1 : Double.NaN;
+    }
+    for (Map.Entry<String, Double> unit : units.entrySet()) {
+      if (header.equals(name + "_" + unit.getKey())) {
+        return unit.getValue();
+      }
+    }
+    return Double.NaN;
+  }
+
+  /** Returns what a cell of this column should hold. */
+  String cell() {
+    return !words.isEmpty()
+        ? "one of: " + String.join(", ", words)
+        : signOnly ? "1 or -1" : whole ? "a whole number from 0 to 9999" : "a number";
+  }
+
+  /**
+   * Returns the value of a cell, NaN if it holds something else.
+   *
+   * @param text the cell
+   * @param factor factor to the coherent unit [coherent/unit]
+   * @return value, or the place of the word in the list [coherent]
+   */
+  double value(String text, double factor) {
+    if (!words.isEmpty()) {
+      int at = words.indexOf(text);
+      return at < 0 ? Double.NaN : at;
+    }
+    if (!text.matches(
+        whole
+            ? "[+-]?\\d{1,4}"
+            : "[+-]?(\\d{1,12}(\\.\\d{0,12})?|\\.\\d{1,12})([eE][+-]?\\d{1,2})?")) {
+      return Double.NaN;
+    }
+    double value = Double.parseDouble(text);
+    boolean wrong = signOnly ? Math.abs(value) != 1 : whole ? value < 0 : !(Math.abs(value) <= 1e9);
+    return wrong ? Double.NaN : value * factor;
+  }
+}
