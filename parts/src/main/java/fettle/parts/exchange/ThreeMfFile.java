@@ -34,8 +34,11 @@ public final class ThreeMfFile {
 
   private ThreeMfFile() {}
 
-  /** Returns the bytes of the file. */
+  /** Returns the bytes of the file; refuses a mesh that is not closed. */
   public static byte[] of(Mesh mesh, String title) {
+    if (!mesh.isClosed()) {
+      throw new IllegalArgumentException(title + ": the mesh is not closed and cannot be printed");
+    }
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
       entry(zip, "[Content_Types].xml", TYPES);

@@ -161,6 +161,21 @@ public record HoleForm(
         finish);
   }
 
+  /** Returns this hole with another finish. */
+  public HoleForm finish(Finish other) {
+    return new HoleForm(
+        diameter,
+        depth,
+        bottom,
+        thread,
+        threadDepth,
+        mouth,
+        mouthDiameter,
+        mouthDepth,
+        mouthAngle,
+        other);
+  }
+
   /** Tells whether it goes through. */
   public boolean isThrough() {
     return Double.isInfinite(depth);

@@ -37,6 +37,44 @@ public record Outline(Point start, List<Piece> pieces) {
     }
   }
 
+  /**
+   * Returns the extent along x and along y, arcs included.
+   *
+   * @return extent along x, extent along y [mm]
+   */
+  public double[] extent() {
+    double[] box = {start.x(), start.y(), start.x(), start.y()};
+    Point from = start;
+    for (Piece piece : pieces) {
+      for (int i = 0; i <= 64; i++) {
+        Point p = on(from, piece, i / 64.0);
+        box[0] = Math.min(box[0], p.x());
+        box[1] = Math.min(box[1], p.y());
+        box[2] = Math.max(box[2], p.x());
+        box[3] = Math.max(box[3], p.y());
+      }
+      from = piece.to();
+    }
+    return new double[] {box[2] - box[0], box[3] - box[1]};
+  }
+
+  private static Point on(Point from, Piece piece, double share) {
+    double dx = piece.to().x() - from.x();
+    double dy = piece.to().y() - from.y();
+    double sweep = 4 * Math.atan(piece.bulge());
+    if (Math.abs(sweep) < 1e-12) {
+      return new Point(from.x() + share * dx, from.y() + share * dy);
+    }
+    double off = 0.5 / Math.tan(sweep / 2);
+    double cx = from.x() + dx / 2 - dy * off;
+    double cy = from.y() + dy / 2 + dx * off;
+    double c = Math.cos(share * sweep);
+    double s = Math.sin(share * sweep);
+    double ax = from.x() - cx;
+    double ay = from.y() - cy;
+    return new Point(cx + c * ax - s * ay, cy + s * ax + c * ay);
+  }
+
   /** Returns the outline through these corners, closed. */
   public static Outline polygon(List<Point> corners) {
     List<Piece> pieces = new ArrayList<>();

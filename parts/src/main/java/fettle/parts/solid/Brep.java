@@ -24,12 +24,20 @@ public record Brep(List<Vec> vertices, List<Edge> edges, List<Face> faces) {
    */
   public record Edge(Curve curve, double from, double to, int start, int end) {
 
-    /** Returns a point by its share of the parameter range. */
+    /**
+     * Returns a point by its share of the parameter range.
+     *
+     * @param share 0 at the start, 1 at the end [-]
+     */
     public Vec at(double share) {
       return curve.at(from + share * (to - from));
     }
 
-    /** Returns the derivative by the share of the parameter range. */
+    /**
+     * Returns the derivative by the share of the parameter range.
+     *
+     * @param share 0 at the start, 1 at the end [-]
+     */
     public Vec tangent(double share) {
       return curve.tangent(from + share * (to - from)).times(to - from);
     }

@@ -5,10 +5,18 @@ import java.util.List;
 /** A curve in space along which faces meet. */
 public sealed interface Curve {
 
-  /** Returns the point at a parameter. */
+  /**
+   * Returns the point at a parameter.
+   *
+   * @param t parameter [-]
+   */
   Vec at(double t);
 
-  /** Returns the derivative by the parameter. */
+  /**
+   * Returns the derivative by the parameter.
+   *
+   * @param t parameter [-]
+   */
   Vec tangent(double t);
 
   /**

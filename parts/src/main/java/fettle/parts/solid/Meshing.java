@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
@@ -45,7 +46,12 @@ final class Meshing {
       divided.add(divide(solid.edges().get(i), sides[i]));
     }
     for (int i = 0; i < solid.faces().size(); i++) {
-      face(i);
+      try {
+        face(i);
+      } catch (TopologyException | IllegalStateException | IllegalArgumentException e) {
+        throw new SolidException(
+            solid.faces().get(i).feature() + ": a face of it cannot be cut into triangles");
+      }
     }
     return new Mesh(points, triangles);
   }
@@ -340,7 +346,7 @@ final class Meshing {
     Geometry box = PLANE.toGeometry(new Envelope(x0, x1, y0, y1));
     Geometry part = OverlayNGRobust.overlay(region, box, OverlayNG.INTERSECTION);
     for (int i = 0; i < part.getNumGeometries(); i++) {
-      if (part.getGeometryN(i) instanceof Polygon p) {
+      if (part.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
         triangulate(p, f, number, places);
       }
     }

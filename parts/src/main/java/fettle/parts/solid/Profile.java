@@ -118,7 +118,12 @@ public record Profile(List<Piece> pieces, List<Piece> monotone) {
     this(pieces, List.of());
   }
 
-  /** Starts an outline. */
+  /**
+   * Starts an outline.
+   *
+   * @param x first coordinate [mm]
+   * @param y second coordinate [mm]
+   */
   public static Draft start(double x, double y) {
     return new Draft(x, y);
   }

@@ -123,19 +123,47 @@ final class Seams {
     int most = -1;
     for (double u : at) {
       int hits = (int) at.stream().filter(w -> apart(u, w) < 1e-7).count();
-      if (free(u, blocked) && hits > most) {
+      if (hits > most && free(u, blocked) && once(f, round, u)) {
         most = hits;
         best = u;
       }
     }
     for (int k = 0; k < 64 && Double.isNaN(best); k++) {
       double u = 2 * Math.PI * k / 64;
-      best = free(u, blocked) ? u : best;
+      best = free(u, blocked) && once(f, round, u) ? u : best;
     }
     if (Double.isNaN(best)) {
       throw new SolidException("openings leave no room for a seam on " + f.feature());
     }
     return best;
+  }
+
+  /** Tells whether a meridian meets each of the loops that run round once only. */
+  private boolean once(Brep.Face f, List<Integer> round, double at) {
+    for (int i : round) {
+      for (double u : new double[] {at - 1e-6, at + 1e-6}) {
+        int crossings = 0;
+        for (Brep.Use use : f.loops().get(i).uses()) {
+          crossings += crossings(f.surface(), edges.get(use.edge()), u);
+        }
+        if (crossings != 1) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static int crossings(Surface s, Brep.Edge e, double u) {
+    int found = 0;
+    int n = 4 * e.parts();
+    double before = Math.IEEEremainder(s.u(e.at(0)) - u, 2 * Math.PI);
+    for (int i = 1; i <= n; i++) {
+      double now = Math.IEEEremainder(s.u(e.at((double) i / n)) - u, 2 * Math.PI);
+      found += before < 0 != now < 0 && Math.abs(before) + Math.abs(now) < Math.PI ? 1 : 0;
+      before = now;
+    }
+    return found;
   }
 
   private static double apart(double a, double b) {

@@ -42,10 +42,20 @@ public sealed interface Surface {
    */
   double v(Vec p);
 
-  /** Returns the derivative of the point by the first parameter. */
+  /**
+   * Returns the derivative of the point by the first parameter.
+   *
+   * @param u first parameter [rad or mm]
+   * @param v second parameter [mm or rad]
+   */
   Vec du(double u, double v);
 
-  /** Returns the derivative of the point by the second parameter. */
+  /**
+   * Returns the derivative of the point by the second parameter.
+   *
+   * @param u first parameter [rad or mm]
+   * @param v second parameter [mm or rad]
+   */
   Vec dv(double u, double v);
 
   /** Tells whether both are the same surface. */

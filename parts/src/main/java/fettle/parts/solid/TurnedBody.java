@@ -144,7 +144,11 @@ public final class TurnedBody {
     }
   }
 
-  /** Returns the direction from the axis at an angle. */
+  /**
+   * Returns the direction from the axis at an angle.
+   *
+   * @param angle angle from the top, towards the front [rad]
+   */
   public static Vec radial(double angle) {
     return new Vec(0, -Math.sin(angle), Math.cos(angle));
   }

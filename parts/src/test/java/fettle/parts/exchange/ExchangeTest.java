@@ -10,13 +10,16 @@ import fettle.parts.solid.Brep;
 import fettle.parts.solid.Mesh;
 import fettle.parts.solid.Moments;
 import java.io.ByteArrayInputStream;
+import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
@@ -24,6 +27,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
@@ -111,20 +115,35 @@ class ExchangeTest {
 
   @TempDir static Path folder;
 
+  /** Returns the kernel's command interpreter if it is on the search path. */
+  private static @Nullable Path kernel() {
+    for (String place : System.getenv("PATH").split(File.pathSeparator, -1)) {
+      Path found = Path.of(place).resolve("occt-draw-7.6");
+      if (Files.isExecutable(found)) {
+        return found;
+      }
+    }
+    return null;
+  }
+
+  private static String run(String... command) throws IOException {
+    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+    try (InputStream output = process.getInputStream()) {
+      return new String(output.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
   /** Runs where the system has a general-purpose geometry kernel that reads such files. */
   @Test
   @Tag("slow")
   void anIndependentKernelFindsValidSolidsOfTheSameVolume() throws Exception {
-    Path kernel = Path.of("/usr/bin/occt-draw-7.6");
-    Assumptions.assumeTrue(Files.isExecutable(kernel), "no geometry kernel installed");
+    Path kernel = kernel();
+    Assumptions.assumeTrue(kernel != null, "no geometry kernel installed");
     Path libraries = Files.createDirectories(Path.of("target", "kernel")).toAbsolutePath();
-    try (Stream<Path> all = Files.list(Path.of("/usr/lib/x86_64-linux-gnu"))) {
-      for (Path p : all.filter(q -> q.toString().matches(".*/libTK\\w+\\.so\\.7")).toList()) {
-        String name = p.getFileName().toString();
-        Path link = libraries.resolve(name.substring(0, name.length() - 2));
-        if (!Files.exists(link)) {
-          Files.createSymbolicLink(link, p);
-        }
+    Matcher m = Pattern.compile("(libTK\\w+\\.so)\\.7 .*=> (\\S+)").matcher(run("ldconfig", "-p"));
+    while (m.find()) {
+      if (!Files.exists(libraries.resolve(m.group(1)))) {
+        Files.createSymbolicLink(libraries.resolve(m.group(1)), Path.of(m.group(2)));
       }
     }
     StringBuilder script = new StringBuilder("pload MODELING XSDRAW\n");
@@ -137,7 +156,7 @@ class ExchangeTest {
     }
     Files.writeString(folder.resolve("all.tcl"), script + "exit\n");
     ProcessBuilder builder =
-        new ProcessBuilder(kernel.toString(), "-b", "-f", "all.tcl")
+        new ProcessBuilder(Objects.requireNonNull(kernel).toString(), "-b", "-f", "all.tcl")
             .directory(folder.toFile())
             .redirectErrorStream(true)
             .redirectOutput(folder.resolve("log").toFile());
