@@ -1,0 +1,44 @@
+package fettle.mechanics.motion;
+
+import java.util.List;
+
+/**
+ * The way from a common member to a solid.
+ *
+ * @param steps from the common member outwards
+ * @param solid the solid, in the directions of the last member
+ */
+public record Chain(List<Step> steps, Convex solid) {
+
+  /** Keeps its own copy. */
+  public Chain {
+    steps = List.copyOf(steps);
+  }
+
+  /**
+   * Returns where a point of the last member lies at a position.
+   *
+   * @param point the point, in the last member's directions
+   * @param position position of every axis [mm or rad]
+   */
+  public Vector place(Vector point, double[] position) {
+    Vector at = point;
+    for (int i = steps.size() - 1; i >= 0; i--) {
+      at = outwards(steps.get(i), at, position);
+    }
+    return at;
+  }
+
+  private static Vector outwards(Step step, Vector at, double[] position) {
+    if (step instanceof Step.Shift shift) {
+      return at.plus(shift.by());
+    } else if (step instanceof Step.Slide slide) {
+      return at.plus(position[slide.axis()] * slide.factor(), slide.along());
+    } else if (step instanceof Step.Turn turn) {
+      double angle = position[turn.axis()] * turn.factor();
+      return at.turned(turn.about(), Math.cos(angle), Math.sin(angle));
+    }
+    Step.Tilt tilt = (Step.Tilt) step;
+    return at.turned(tilt.axis(), Math.cos(tilt.angle()), Math.sin(tilt.angle()));
+  }
+}
