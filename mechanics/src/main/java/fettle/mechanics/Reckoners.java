@@ -13,6 +13,7 @@ import fettle.mechanics.joints.JointsReckoners;
 import fettle.mechanics.loop.LoopReckoners;
 import fettle.mechanics.materials.MaterialReckoners;
 import fettle.mechanics.metrology.MetrologyReckoners;
+import fettle.mechanics.motion.MotionReckoners;
 import fettle.mechanics.screws.ScrewReckoners;
 import fettle.mechanics.shafts.ShaftReckoners;
 import fettle.mechanics.solids.SolidReckoners;
@@ -44,7 +45,8 @@ public final class Reckoners {
           DriveReckoners::all,
           CuttingReckoners::all,
           StockReckoners::all,
-          DrawingReckoners::all);
+          DrawingReckoners::all,
+          MotionReckoners::all);
 
   private Reckoners() {}
 

@@ -1,0 +1,64 @@
+package fettle.mechanics.motion;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** No proven bound lies above a distance that was met at some position. */
+class RandomMachinesTest {
+
+  @Test
+  void boundsOfSomeMachinesHold() {
+    for (int seed = 0; seed < 40; seed++) {
+      machine(seed, 60);
+      coupled(seed, 100);
+    }
+  }
+
+  @Test
+  @Tag("slow")
+  void boundsOfAThousandMachinesHold() {
+    for (int seed = 100; seed < 1100; seed++) {
+      machine(seed, 2000);
+      coupled(seed, 2000);
+    }
+  }
+
+  private static void machine(int seed, int samples) {
+    RandomMachine random = new RandomMachine(seed);
+    Mechanism machine = random.of(1 + seed % 3, 1 + seed % 2, 5);
+    for (Pair pair : machine.pairs().searched()) {
+      holds(pair, machine.domain(), random, samples);
+    }
+  }
+
+  private static void coupled(int seed, int samples) {
+    RandomMachine random = new RandomMachine(seed);
+    Domain domain = new Domain(List.of("q"), new double[] {-40}, new double[] {60});
+    holds(random.coupled(0), domain, random, samples);
+  }
+
+  private static void holds(Pair pair, Domain domain, RandomMachine random, int samples) {
+    Gap gap = Clearance.of(pair, domain, 0.05, 5000);
+    assertThat(gap.lower()).isBetween(0.0, gap.upper() + 1e-6);
+    assertThat(distance(pair, domain, gap.position()))
+        .as("distance at the witness position of " + pair.name())
+        .isCloseTo(gap.upper(), within(1e-5));
+    assertThat(gap.onFirst().minus(gap.onSecond()).norm()).isCloseTo(gap.upper(), within(1e-5));
+    for (int i = 0; i < samples; i++) {
+      assertThat(gap.lower())
+          .as(pair.name())
+          .isLessThanOrEqualTo(distance(pair, domain, random.position(domain)) + 1e-9);
+    }
+  }
+
+  /** The distance at one position, every axis held. */
+  static double distance(Pair pair, Domain domain, double[] at) {
+    Poses poses = new Poses(pair, domain, new int[0]);
+    poses.solve(at, new Vector(0, 1, 0));
+    return poses.upper();
+  }
+}
