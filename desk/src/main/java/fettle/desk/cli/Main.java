@@ -158,6 +158,7 @@ public final class Main {
     commands.put("new", NewCommand::new);
     commands.put("gearing", GearingCommand::new);
     commands.put("prove", ProveCommand::new);
+    commands.put("clearance", ClearanceCommand::new);
     commands.put("reckon", ReckonCommand::new);
     commands.put("desk", DeskCommand::new);
     return java.util.Collections.unmodifiableMap(commands);

@@ -1,0 +1,168 @@
+package fettle.machine.topics;
+
+import fettle.machine.dictionary.Values;
+import fettle.machine.lathe.Machine;
+import fettle.machine.lathe.Member;
+import fettle.machine.lathe.Seat;
+import fettle.mechanics.base.Numbers;
+import fettle.mechanics.base.Source;
+import fettle.mechanics.base.Term;
+import fettle.mechanics.base.Unit;
+import fettle.mechanics.base.Working;
+import fettle.mechanics.motion.SafeGap;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What touches or comes near, over all positions of slides, handles and levers. */
+final class ClearanceTopic implements Topic {
+
+  private static final Source SEARCH =
+      Source.derived("least distance of the envelopes over all positions, bounds proven");
+  private static final double TOLERANCE = 0.5;
+  private static final int BUDGET = 300;
+  /** Nothing enters a gap of this size or less. */
+  private static final double CLOSED = 4;
+
+  @Override
+  public String name() {
+    return "clearance";
+  }
+
+  @Override
+  public Study study(Machine machine, Optional<Values> shop) {
+    Clearances clearances = Clearances.of(machine, TOLERANCE, BUDGET);
+    List<Figure> figures = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>();
+    List<Clearances.Row> mutual = new ArrayList<>();
+    for (Clearances.Row row : clearances.rows()) {
+      boolean held = held(machine, row.first()) || held(machine, row.second());
+      if (held && row.gap().touches()) {
+        findings.add(meets(clearances, row));
+      } else if (row.gap().touches()) {
+        mutual.add(row);
+      } else if (!row.gap().certified()) {
+        findings.add(open(row));
+      }
+    }
+    hands(machine, clearances, figures, findings);
+    if (!mutual.isEmpty()) {
+      findings.add(reach(mutual));
+    }
+    return new Study(figures, findings);
+  }
+
+  private static boolean held(Machine machine, String member) {
+    return machine.member(member).values().has("handle diameter")
+        && machine.member(member).seat() instanceof Seat.Turning;
+  }
+
+  private Finding meets(Clearances clearances, Clearances.Row row) {
+    return new Finding(
+        Finding.Rank.CAUTION,
+        "",
+        sentence(row.first())
+            + " meets the "
+            + row.second()
+            + ": "
+            + row.gap().pair().first()
+            + " touches "
+            + row.gap().pair().second()
+            + " with "
+            + clearances.position(row)
+            + ". Move, shorten or set back one of them, or stop the slide before it; keep fingers"
+            + " clear until then.",
+        "",
+        SEARCH);
+  }
+
+  private Finding open(Clearances.Row row) {
+    return new Finding(
+        Finding.Rank.NOTE,
+        "",
+        "The gap of "
+            + row.name()
+            + " is proven no nearer than "
+            + Numbers.fixed(row.gap().lower(), 1)
+            + " to "
+            + Numbers.fixed(row.gap().upper(), 1)
+            + " mm; `fettle clearance` takes longer and says more.",
+        "",
+        SEARCH);
+  }
+
+  private Finding reach(List<Clearances.Row> rows) {
+    String names = String.join("; ", rows.stream().map(Clearances.Row::name).sorted().toList());
+    return new Finding(
+        Finding.Rank.NOTE,
+        "",
+        "Within their travels these slides and bodies can run into each other: "
+            + names
+            + ". Look before power feed, and set a stop where it matters.",
+        "",
+        SEARCH);
+  }
+
+  /** The gap beside each handle that does not touch, and whether a finger is caught in it. */
+  private void hands(
+      Machine machine,
+      Clearances clearances,
+      List<Figure> figures,
+      List<Finding> findings) {
+    for (Member member : machine.members().values()) {
+      if (!held(machine, member.name())) {
+        continue;
+      }
+      clearances.rows().stream()
+          .filter(r -> r.first().equals(member.name()) || r.second().equals(member.name()))
+          .findFirst()
+          .ifPresent(row -> hand(member.name(), clearances, row, figures, findings));
+    }
+  }
+
+  private void hand(
+      String handle,
+      Clearances clearances,
+      Clearances.Row row,
+      List<Figure> figures,
+      List<Finding> findings) {
+    double gap = row.gap().upper();
+    String other = row.first().equals(handle) ? row.second() : row.first();
+    Term least = new Term("g", gap, Unit.MM, Math.max(0, gap - row.gap().lower()));
+    Figure figure =
+        Figure.of(
+                name(),
+                handle,
+                "least gap",
+                Working.of("g", Unit.MM, "g", least),
+                Better.HIGHER,
+                SEARCH)
+            .exactly("to the " + other);
+    figures.add(figure);
+    double finger = SafeGap.FINGER.gap();
+    if (gap > CLOSED && gap < finger) {
+      findings.add(
+          new Finding(
+              Finding.Rank.CAUTION,
+              figure.id(),
+              sentence(handle)
+                  + " leaves "
+                  + Numbers.fixed(gap, 1)
+                  + " mm to the "
+                  + other
+                  + " with "
+                  + clearances.position(row)
+                  + ": a finger can be caught. Leave "
+                  + Numbers.fixed(finger, 0)
+                  + " mm, or close the gap to "
+                  + Numbers.fixed(CLOSED, 0)
+                  + " mm. Local codes come first.",
+              Numbers.fixed(finger, 0) + " mm",
+              SafeGap.SOURCE));
+    }
+  }
+
+  private static String sentence(String member) {
+    return "The " + member;
+  }
+}
