@@ -9,7 +9,9 @@ import fettle.mechanics.base.Source;
 import fettle.mechanics.base.Term;
 import fettle.mechanics.base.Unit;
 import fettle.mechanics.base.Working;
+import fettle.mechanics.motion.Chain;
 import fettle.mechanics.motion.SafeGap;
+import fettle.mechanics.motion.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,8 +21,8 @@ final class ClearanceTopic implements Topic {
 
   private static final Source SEARCH =
       Source.derived("least distance of the envelopes over all positions, bounds proven");
-  private static final double TOLERANCE = 0.5;
-  private static final int BUDGET = 300;
+  /** A gap that no hand minds. */
+  private static final double ENOUGH = 30;
   /** Nothing enters a gap of this size or less. */
   private static final double CLOSED = 4;
 
@@ -31,17 +33,17 @@ final class ClearanceTopic implements Topic {
 
   @Override
   public Study study(Machine machine, Optional<Values> shop) {
-    Clearances clearances = Clearances.of(machine, TOLERANCE, BUDGET);
+    Clearances clearances = Clearances.near(machine, ENOUGH);
     List<Figure> figures = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
     List<Clearances.Row> mutual = new ArrayList<>();
     for (Clearances.Row row : clearances.rows()) {
       boolean held = held(machine, row.first()) || held(machine, row.second());
-      if (held && row.gap().touches()) {
+      if (held && row.gap().touches() && !bothSlide(row)) {
         findings.add(meets(clearances, row));
       } else if (row.gap().touches()) {
         mutual.add(row);
-      } else if (!row.gap().certified()) {
+      } else if (!row.gap().certified() && row.gap().lower() < ENOUGH) {
         findings.add(open(row));
       }
     }
@@ -55,6 +57,15 @@ final class ClearanceTopic implements Topic {
   private static boolean held(Machine machine, String member) {
     return machine.member(member).values().has("handle diameter")
         && machine.member(member).seat() instanceof Seat.Turning;
+  }
+
+  /** Tells whether two slides run towards each other, which the hand that moves them sees. */
+  private static boolean bothSlide(Clearances.Row row) {
+    return slides(row.gap().pair().a()) && slides(row.gap().pair().b());
+  }
+
+  private static boolean slides(Chain chain) {
+    return chain.steps().stream().anyMatch(Step.Slide.class::isInstance);
   }
 
   private Finding meets(Clearances clearances, Clearances.Row row) {
@@ -113,22 +124,27 @@ final class ClearanceTopic implements Topic {
       if (!held(machine, member.name())) {
         continue;
       }
-      clearances.rows().stream()
-          .filter(r -> r.first().equals(member.name()) || r.second().equals(member.name()))
-          .findFirst()
-          .ifPresent(row -> hand(member.name(), clearances, row, figures, findings));
+      List<Clearances.Row> beside =
+          clearances.rows().stream()
+              .filter(r -> r.first().equals(member.name()) || r.second().equals(member.name()))
+              .toList();
+      if (!beside.isEmpty()) {
+        hand(member.name(), clearances, beside, figures, findings);
+      }
     }
   }
 
   private void hand(
       String handle,
       Clearances clearances,
-      Clearances.Row row,
+      List<Clearances.Row> beside,
       List<Figure> figures,
       List<Finding> findings) {
+    Clearances.Row row = beside.get(0);
+    double lower = beside.stream().mapToDouble(r -> r.gap().lower()).min().orElse(0);
     double gap = row.gap().upper();
     String other = row.first().equals(handle) ? row.second() : row.first();
-    Term least = new Term("g", gap, Unit.MM, Math.max(0, gap - row.gap().lower()));
+    Term least = new Term("g", gap, Unit.MM, Math.max(0, gap - lower));
     Figure figure =
         Figure.of(
                 name(),

@@ -52,8 +52,29 @@ public record Clearances(Mechanism mechanism, List<Row> rows, List<Mechanism.Ski
   public static Clearances of(Machine machine, double tolerance, int budget) {
     Mechanism mechanism = Envelopes.of(machine);
     Mechanism.Pairs pairs = mechanism.pairs();
+    return of(
+        mechanism,
+        pairs,
+        Clearance.table(pairs.searched(), mechanism.domain(), tolerance, budget));
+  }
+
+  /**
+   * Searches a lathe, but leaves what is proven to keep a distance that is enough.
+   *
+   * @param enough distance beyond which nothing more is asked [mm]
+   */
+  static Clearances near(Machine machine, double enough) {
+    Mechanism mechanism = Envelopes.of(machine);
+    Mechanism.Pairs pairs = mechanism.pairs();
+    return of(
+        mechanism,
+        pairs,
+        Clearance.table(pairs.searched(), mechanism.domain(), 0.5, 300, enough));
+  }
+
+  private static Clearances of(Mechanism mechanism, Mechanism.Pairs pairs, List<Gap> gaps) {
     Map<List<String>, Gap> least = new LinkedHashMap<>();
-    for (Gap gap : Clearance.table(pairs.searched(), mechanism.domain(), tolerance, budget)) {
+    for (Gap gap : gaps) {
       least.merge(members(gap.pair()), gap, Clearances::nearer);
     }
     List<Row> rows = new ArrayList<>();

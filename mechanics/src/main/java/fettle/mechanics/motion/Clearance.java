@@ -41,6 +41,31 @@ public final class Clearance {
   }
 
   /**
+   * Returns the least distance of every pair, but leaves a pair as soon as it is proven to keep a
+   * distance that is enough.
+   *
+   * @param tolerance how near the bounds shall come [mm]
+   * @param budget how many distances each pair may take
+   * @param enough distance beyond which nothing more is asked [mm]
+   */
+  public static List<Gap> table(
+      List<Pair> pairs, Domain domain, double tolerance, int budget, double enough) {
+    check(tolerance, budget);
+    return pairs.stream().map(pair -> upTo(pair, domain, tolerance, budget, enough)).toList();
+  }
+
+  private static Gap upTo(
+      Pair pair, Domain domain, double tolerance, int budget, double enough) {
+    PairSearch search = new PairSearch(pair, domain);
+    while (!search.closed(tolerance)
+        && search.evaluations() < budget
+        && search.lower() < enough) {
+      search.step();
+    }
+    return search.gap(tolerance);
+  }
+
+  /**
    * Returns the least distance of the whole machine: no pair comes nearer than its lower bound.
    *
    * @param tolerance how near the bounds shall come [mm]
