@@ -41,7 +41,8 @@ final class ClearanceSpeed {
     print("table of every pair: %d distances, %d open, %.0f ms%n", spent, open, ms(t1, t2));
     table.stream()
         .filter(g -> !g.certified())
-        .forEach(g -> print("  open: %s, %.3f to %.3f mm%n", g.pair().name(), g.lower(), g.upper()));
+        .forEach(
+            g -> print("  open: %s, %.3f to %.3f mm%n", g.pair().name(), g.lower(), g.upper()));
     sampled(clear, domain, random);
     plain(all, domain);
   }

@@ -61,9 +61,7 @@ class KnownCasesTest {
   void twoLevers() {
     Domain both =
         new Domain(
-            List.of("p", "q"),
-            new double[] {-Math.PI, -Math.PI},
-            new double[] {Math.PI, Math.PI});
+            List.of("p", "q"), new double[] {-Math.PI, -Math.PI}, new double[] {Math.PI, Math.PI});
     Chain second =
         new Chain(
             List.of(new Step.Shift(new Vector(150, 0, 0)), new Step.Turn(Z, 1, 1)),
@@ -125,8 +123,7 @@ class KnownCasesTest {
   @Test
   void leverMeetsTheWallAtItsAngle() {
     Pair pair =
-        new Pair(
-            "lever", "wall", turning(Convex.ball(new Vector(80, 0, 0), 12)), still(wall(70)));
+        new Pair("lever", "wall", turning(Convex.ball(new Vector(80, 0, 0), 12)), still(wall(70)));
     FreeTravel travel = FreeTravel.of(List.of(pair), axis(0, Math.PI / 2), 0, 0, 1e-6, -1);
     assertThat(Math.toDegrees(travel.to())).isCloseTo(43.531152, within(1e-3));
   }

@@ -33,8 +33,7 @@ final class RandomMachine {
               ? new Step.Slide(AXES.get(random.nextInt(3)), i, 1)
               : new Step.Turn(direction(), i, 1);
       String on = links.get(random.nextInt(links.size())).name();
-      links.add(
-          new Mechanism.Link(names.get(i), on, List.of(new Step.Shift(place(120)), move)));
+      links.add(new Mechanism.Link(names.get(i), on, List.of(new Step.Shift(place(120)), move)));
     }
     List<Mechanism.Body> bodies = new ArrayList<>();
     for (int i = 0; i < solids; i++) {
@@ -54,7 +53,8 @@ final class RandomMachine {
                 new Step.Shift(place(20)),
                 new Step.Turn(direction(), axis, 0.05 + 0.3 * random.nextDouble())),
             solid());
-    return new Pair("crank", "stand", crank, new Chain(List.of(new Step.Shift(place(90))), solid()));
+    return new Pair(
+        "crank", "stand", crank, new Chain(List.of(new Step.Shift(place(90))), solid()));
   }
 
   double[] position(Domain domain) {
