@@ -54,12 +54,9 @@ public final class Clearance {
     return pairs.stream().map(pair -> upTo(pair, domain, tolerance, budget, enough)).toList();
   }
 
-  private static Gap upTo(
-      Pair pair, Domain domain, double tolerance, int budget, double enough) {
+  private static Gap upTo(Pair pair, Domain domain, double tolerance, int budget, double enough) {
     PairSearch search = new PairSearch(pair, domain);
-    while (!search.closed(tolerance)
-        && search.evaluations() < budget
-        && search.lower() < enough) {
+    while (!search.closed(tolerance) && search.evaluations() < budget && search.lower() < enough) {
       search.step();
     }
     return search.gap(tolerance);

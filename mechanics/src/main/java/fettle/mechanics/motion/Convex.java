@@ -3,8 +3,8 @@ package fettle.mechanics.motion;
 import java.util.List;
 
 /**
- * A convex solid, known by its farthest point in every direction. A capsule is a rounded hull of two
- * points, a ball of one; a cone or an extruded outline is a hull of its corners.
+ * A convex solid, known by its farthest point in every direction. A capsule is a rounded hull of
+ * two points, a ball of one; a cone or an extruded outline is a hull of its corners.
  */
 public sealed interface Convex {
 
@@ -128,10 +128,12 @@ public sealed interface Convex {
     @Override
     public Vector support(Vector n) {
       double along = n.dot(axis);
-      Vector across = n.plus(-along, axis);
-      double width = across.norm();
       Vector end = centre.plus(along > 0 ? half : -half, axis);
-      return width > 1e-12 * Math.abs(along) && width > 0 ? end.plus(radius / width, across) : end;
+      Vector across = n.plus(-along, axis).unit();
+      // Nearly along the axis little is left but rounding: taken across once more, the point stays
+      // in the plane of the end.
+      Vector out = across.plus(-across.dot(axis), axis).unit();
+      return end.plus(radius, out);
     }
 
     @Override

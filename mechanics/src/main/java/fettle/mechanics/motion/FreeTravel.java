@@ -22,8 +22,8 @@ public record FreeTravel(
    * Advances an axis from the beginning of its interval to the end, or back.
    *
    * <p>The gap over all positions of the interval gone through so far only falls as the interval
-   * grows; so the place where it passes the wanted gap is bracketed by halving, and what is returned
-   * lies on the proven side.
+   * grows; so the place where it passes the wanted gap is bracketed by halving, and what is
+   * returned lies on the proven side.
    *
    * @param pairs what may meet
    * @param domain limits of all axes

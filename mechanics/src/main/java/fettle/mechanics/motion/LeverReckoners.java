@@ -16,7 +16,14 @@ final class LeverReckoners {
   private LeverReckoners() {}
 
   static List<Reckoner> all() {
-    return List.of(leverToWall(), levers(), crankPastKnob(), dogPastRod(), toolByCentre(), slideByWall(), crossed());
+    return List.of(
+        leverToWall(),
+        levers(),
+        crankPastKnob(),
+        dogPastRod(),
+        toolByCentre(),
+        slideByWall(),
+        crossed());
   }
 
   private static Reckoner leverToWall() {
@@ -65,7 +72,8 @@ final class LeverReckoners {
   }
 
   private static Reckoner levers() {
-    return Reckoner.of(GROUP, "lever-to-lever", "Knobs of two levers, each free to turn right round")
+    return Reckoner.of(
+            GROUP, "lever-to-lever", "Knobs of two levers, each free to turn right round")
         .number("arm1", Unit.MM, "length of the first lever")
         .number("arm2", Unit.MM, "length of the second lever")
         .number("knob_r1", Unit.MM, "radius of the first knob")
@@ -125,15 +133,13 @@ final class LeverReckoners {
           "lead must not be 0 and give at most 2000 turns over the travel, found " + lead + " mm");
     }
     Vector z = new Vector(0, 0, 1);
-    Domain domain =
-        new Domain(List.of("z"), new double[] {travel[0]}, new double[] {travel[1]});
+    Domain domain = new Domain(List.of("z"), new double[] {travel[0]}, new double[] {travel[1]});
     Chain moved =
         new Chain(
             List.of(new Step.Slide(z, 0, 1), new Step.Turn(z, 0, 2 * Math.PI / lead)),
             Convex.ball(new Vector(crank, 0, 0), peg));
     Chain still = new Chain(List.of(), Convex.ball(new Vector(k[0], k[1], k[2]), radius));
-    Gap gap =
-        Clearance.of(new Pair("peg", "knob", moved, still), domain, 1e-4, Clearance.BUDGET);
+    Gap gap = Clearance.of(new Pair("peg", "knob", moved, still), domain, 1e-4, Clearance.BUDGET);
     double along = Math.max(0, Math.max(travel[0] - k[2], k[2] - travel[1]));
     double ring = Math.hypot(Math.hypot(k[0], k[1]) - crank, along) - peg - radius;
     Answer answer =
@@ -214,8 +220,13 @@ final class LeverReckoners {
               double[] swing = MotionReckoners.two("swing_deg", g.numbers("swing_deg"));
               double corner = Math.atan2(wide, half);
               double angle = swing[0];
-              double[] worst = {swing[1], nearest(swing, corner), nearest(swing, -corner),
-                nearest(swing, Math.PI - corner), nearest(swing, Math.PI + corner)};
+              double[] worst = {
+                swing[1],
+                nearest(swing, corner),
+                nearest(swing, -corner),
+                nearest(swing, Math.PI - corner),
+                nearest(swing, Math.PI + corner)
+              };
               for (double at : worst) {
                 angle = reach(half, wide, at) > reach(half, wide, angle) ? at : angle;
               }

@@ -89,8 +89,7 @@ public record Mechanism(Domain domain, List<Link> links, List<Body> bodies) {
         if (reason.isEmpty()) {
           searched.add(pair);
         } else {
-          skipped.putIfAbsent(
-              List.of(a.link(), b.link()), new Skipped(a.link(), b.link(), reason));
+          skipped.putIfAbsent(List.of(a.link(), b.link()), new Skipped(a.link(), b.link(), reason));
         }
       }
     }
@@ -105,8 +104,7 @@ public record Mechanism(Domain domain, List<Link> links, List<Body> bodies) {
    * @param position position of every axis [mm or rad]
    */
   public Vector place(String member, Vector point, double[] position) {
-    return new Chain(steps(way(member), 0), new Convex.Hull(List.of(point)))
-        .place(point, position);
+    return new Chain(steps(way(member), 0), new Convex.Hull(List.of(point))).place(point, position);
   }
 
   /**

@@ -44,7 +44,8 @@ public final class MotionReckoners {
     return Reckoner.of(GROUP, "peg-past-head", "Peg of a crank past a point out of its plane")
         .number("crank", Unit.MM, "radius of the peg's circle")
         .number("peg_r", Unit.MM, "radius of the peg")
-        .numbers("bolt", Unit.MM, "place of the point from the crank's axis: x, y, z along the axis")
+        .numbers(
+            "bolt", Unit.MM, "place of the point from the crank's axis: x, y, z along the axis")
         .result("gap", Unit.MM, "least gap over the whole turn; not positive if they meet")
         .source(Sources.GEOMETRY)
         .rule(
@@ -96,9 +97,7 @@ public final class MotionReckoners {
                   new Convex.Box(new Vector(x[0], y[0], z[0]), new Vector(x[1], y[1], z[1]));
               Domain domain =
                   new Domain(
-                      List.of("x", "z"),
-                      new double[] {tx[0], tz[0]},
-                      new double[] {tx[1], tz[1]});
+                      List.of("x", "z"), new double[] {tx[0], tz[0]}, new double[] {tx[1], tz[1]});
               Chain moved =
                   new Chain(
                       List.of(
@@ -275,9 +274,7 @@ public final class MotionReckoners {
                       Term.exact("L", l, Unit.MM),
                       Term.exact("c", c, Unit.MM),
                       Term.exact("q", q, Unit.MM));
-              return Answer.start()
-                  .with("length", length)
-                  .with("turned", l - c - q - a - b);
+              return Answer.start().with("length", length).with("turned", l - c - q - a - b);
             });
   }
 
@@ -342,7 +339,8 @@ public final class MotionReckoners {
               double gap = g.number("gap");
               double least = SafeGap.of(g.choice("part")).gap();
               double closed = Bound.notNegative("closed", g.number("closed"), "mm");
-              String verdict = gap >= least ? "safe" : gap >= 0 && gap <= closed ? "closed" : "traps";
+              String verdict =
+                  gap >= least ? "safe" : gap >= 0 && gap <= closed ? "closed" : "traps";
               Answer answer = Answer.start().with("verdict", verdict).with("least", least);
               return verdict.equals("safe") ? answer : answer.caution(HANDS);
             });

@@ -5,9 +5,9 @@ import java.util.PriorityQueue;
 
 /**
  * Finds the least distance of two solids over all positions, between proven bounds. Free slides are
- * left out exactly ({@link Poses}); the other axes are split into cells, and a cell is bounded by the
- * gap along one direction that holds over the whole cell ({@link Shadow}). The cell that promises
- * least is split next, along the axis whose standing still would raise its bound most.
+ * left out exactly ({@link Poses}); the other axes are split into cells, and a cell is bounded by
+ * the gap along one direction that holds over the whole cell ({@link Shadow}). The cell that
+ * promises least is split next, along the axis whose standing still would raise its bound most.
  */
 final class PairSearch {
 
@@ -22,8 +22,10 @@ final class PairSearch {
   private final PriorityQueue<Cell> cells =
       new PriorityQueue<>((p, q) -> Double.compare(p.lower, q.lower));
   private double upper = Double.POSITIVE_INFINITY;
+
   /** Least bound of the cells too small to split. */
   private double settled = Double.POSITIVE_INFINITY;
+
   private double[] position;
   private Vector onFirst = Vector.ZERO;
   private Vector onSecond = Vector.ZERO;

@@ -11,6 +11,7 @@ import java.util.List;
 final class Poses {
 
   private static final int MOST = 80;
+
   /** What rounding may do to a distance of bodies of workshop size. */
   static final double ROUNDING = 1e-9;
 
@@ -30,8 +31,8 @@ final class Poses {
   private double lower;
   private double upper;
   private Vector normal = new Vector(1, 0, 0);
-  private final Simplex simplex = new Simplex();
-  private Simplex carrier = simplex;
+  /** The points that carry the nearest point found. */
+  private final Simplex carrier = new Simplex();
 
   Poses(Pair pair, Domain domain, int[] free) {
     this.pair = pair;
@@ -187,7 +188,7 @@ final class Poses {
   }
 
   private void settle(Simplex s, double length, Vector v) {
-    carrier = s;
+    carrier.take(s);
     upper = length;
     if (length > 0) {
       normal = v.times(1 / length);

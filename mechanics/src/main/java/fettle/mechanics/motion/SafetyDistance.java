@@ -12,6 +12,7 @@ public final class SafetyDistance {
   private static final double[] SLOT = {2, 10, 20, 80, 100, 120, 850, 850, 850};
   private static final double[] SQUARE = {2, 5, 15, 25, 80, 120, 120, 200, 850};
   private static final double[] ROUND = {2, 5, 5, 20, 80, 120, 120, 120, 850};
+
   /** A slot no longer than this stops the thumb, so that less is enough for 20 to 30 mm. */
   private static final double SHORT_SLOT = 65;
 

@@ -5,12 +5,12 @@ import java.util.List;
 /**
  * How far a moving solid can reach along a direction, over a whole cell of positions.
  *
- * <p>While a seat turns, the direction as the solid sees it runs along an arc. The reach of a convex
- * solid is a convex function of the direction, and an arc lies within the polygon of its ends and
- * the corners of its tangents; so the greatest reach at those corners bounds the reach over the
- * whole arc. The bound is exact in the middle to the second order and needs no distance. A slide
- * moved by the same axis shifts the reach in step with the angle; what its straight line departs
- * from the sine is added.
+ * <p>While a seat turns, the direction as the solid sees it runs along an arc. The reach of a
+ * convex solid is a convex function of the direction, and an arc lies within the polygon of its
+ * ends and the corners of its tangents; so the greatest reach at those corners bounds the reach
+ * over the whole arc. The bound is exact in the middle to the second order and needs no distance. A
+ * slide moved by the same axis shifts the reach in step with the angle; what its straight line
+ * departs from the sine is added.
  */
 final class Shadow {
 

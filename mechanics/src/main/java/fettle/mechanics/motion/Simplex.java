@@ -30,6 +30,13 @@ final class Simplex {
     return shares[i];
   }
 
+  /** Takes over what another holds, so that the other can go on. */
+  void take(Simplex other) {
+    size = other.size;
+    System.arraycopy(other.points, 0, points, 0, size);
+    System.arraycopy(other.shares, 0, shares, 0, size);
+  }
+
   void add(Vertex vertex) {
     points[size++] = vertex;
   }
@@ -85,7 +92,8 @@ final class Simplex {
     double s = p.w.times(-1).cross(v).dot(n) / area;
     double t = u.cross(p.w.times(-1)).dot(n) / area;
     if (s > 0 && t > 0 && s + t < 1) {
-      keep(n.times(p.w.dot(n) / area), p, 1 - s - t, q, s, r, t);
+      Vector at = p.w.times(1 - s - t).plus(s, q.w).plus(t, r.w);
+      keep(at, p, 1 - s - t, q, s, r, t);
     }
   }
 
@@ -130,7 +138,8 @@ final class Simplex {
     double s = o.dot(v.cross(w)) / volume;
     double t = u.dot(o.cross(w)) / volume;
     double r = u.dot(v.cross(o)) / volume;
-    if (s >= 0 && t >= 0 && r >= 0 && s + t + r <= 1) {
+    Vector at = a.plus(s, u).plus(t, v).plus(r, w);
+    if (s >= 0 && t >= 0 && r >= 0 && s + t + r <= 1 && at.norm() < Poses.ROUNDING) {
       shares[0] = 1 - s - t - r;
       shares[1] = s;
       shares[2] = t;
