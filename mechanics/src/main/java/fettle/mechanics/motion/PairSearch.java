@@ -12,6 +12,7 @@ import java.util.PriorityQueue;
 final class PairSearch {
 
   /** A box of positions of the split axes. */
+  @SuppressWarnings("ArrayRecordComponent")
   private record Cell(double[] middle, double[] half, double lower, Vector normal) {}
 
   private final Pair pair;

@@ -31,6 +31,7 @@ final class Poses {
   private double lower;
   private double upper;
   private Vector normal = new Vector(1, 0, 0);
+
   /** The points that carry the nearest point found. */
   private final Simplex carrier = new Simplex();
 
