@@ -89,7 +89,19 @@ public final class Materials {
   }
 
   private static String plain(String name) {
-    return name.toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}+]", "");
+    StringBuilder plain = new StringBuilder(name.length());
+    name.toUpperCase(Locale.ROOT)
+        .codePoints()
+        .filter(c -> c == '+' || isLetterOrNumber(c))
+        .forEach(plain::appendCodePoint);
+    return plain.toString();
+  }
+
+  private static boolean isLetterOrNumber(int c) {
+    int type = Character.getType(c);
+    return Character.isLetterOrDigit(c)
+        || type == Character.LETTER_NUMBER
+        || type == Character.OTHER_NUMBER;
   }
 
   private static Map<String, Material> byName() {
