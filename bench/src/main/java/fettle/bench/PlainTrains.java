@@ -151,7 +151,7 @@ final class PlainTrains {
     double error = Math.abs((double) up / down / needed[t] - 1);
     List<Row> kept = best.get(t);
     boolean full = kept.size() == query.best();
-    if (error > query.limit() || full && error > kept.get(kept.size() - 1).error + NEAR) {
+    if (error > query.limit() || (full && error > kept.get(kept.size() - 1).error + NEAR)) {
       return;
     }
     Ratio off = Ratio.of(up, down).over(query.leads().get(t)).times(query.screwLead());

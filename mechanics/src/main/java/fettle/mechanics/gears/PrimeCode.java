@@ -2,6 +2,7 @@ package fettle.mechanics.gears;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
@@ -40,7 +41,7 @@ final class PrimeCode {
     return new PrimeCode(primes.stream().mapToLong(Long::longValue).toArray());
   }
 
-  private static void split(long number, TreeSet<Long> primes) {
+  private static void split(long number, Set<Long> primes) {
     long rest = number;
     for (long p = 2; p * p <= rest; p++) {
       while (rest % p == 0) {

@@ -119,7 +119,7 @@ public final class Materials {
 
   private static void put(Map<String, Material> names, String name, Material material) {
     Material before = names.putIfAbsent(plain(name), material);
-    if (before != null && !before.equals(material)) {
+    if (before != null && !before.designation().equals(material.designation())) {
       throw new IllegalStateException("materials.csv names '" + name + "' twice");
     }
   }

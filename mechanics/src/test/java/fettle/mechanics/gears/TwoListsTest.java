@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fettle.mechanics.base.Ratio;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -85,8 +86,7 @@ class TwoListsTest {
       List<Fraction> first, List<Fraction> second, int n, int r) {
     List<Fraction> all = new ArrayList<>(first);
     all.addAll(second);
-    PrimeCode code = PrimeCode.of(all);
-    assertThat(code).isNotNull();
+    PrimeCode code = Objects.requireNonNull(PrimeCode.of(all));
     return new TwoLists(first, second, code, SearchLimits.none()).box(n, r).verdict();
   }
 
@@ -118,8 +118,7 @@ class TwoListsTest {
     for (int instance = 0; instance < 12; instance++) {
       List<Fraction> list = some(random, 6 + random.nextInt(3));
       List<Ratio> ratios = list.stream().map(Fraction::ratio).toList();
-      PrimeCode code = PrimeCode.of(list);
-      assertThat(code).isNotNull();
+      PrimeCode code = Objects.requireNonNull(PrimeCode.of(list));
       for (int r = 1; r <= 3; r++) {
         int least = GearboxSearch.leastCone(ratios, r).found();
         assertThat(ListCores.of(code.codes(list), least, r, SearchLimits.none()).noneUpTo(r))
@@ -137,8 +136,7 @@ class TwoListsTest {
   void aCodeIsReadBackAndProductsAreSums() {
     Fraction a = Fraction.of(63, 40);
     Fraction b = Fraction.of(13, 99);
-    PrimeCode code = PrimeCode.of(List.of(a, b));
-    assertThat(code).isNotNull();
+    PrimeCode code = Objects.requireNonNull(PrimeCode.of(List.of(a, b)));
     assertThat(code.fraction(code.code(a) + code.code(b))).isEqualTo(a.times(b));
     assertThat(code.fraction(code.code(a) - 3 * code.code(b))).isEqualTo(a.over(b).over(b).over(b));
     assertThat(code.isSquare(2 * code.code(a) - 2 * code.code(b))).isTrue();
