@@ -1,6 +1,7 @@
 package fettle.desk.cli;
 
 import fettle.machine.made.MadePart;
+import fettle.sheets.Assembly;
 import fettle.sheets.PlanFiles;
 import fettle.sheets.page.Heads;
 import fettle.sheets.revision.Revision;
@@ -96,6 +97,14 @@ final class SheetBatch {
       double each = (System.nanoTime() - start) / 1e9 / (i + 1);
       progress(i + 1, parts.size(), each * (parts.size() - i - 1));
     }
+  }
+
+  /** Draws an assembly sheet. */
+  void assembly(Assembly assembly) {
+    String sheet = assembly.change().key() + "/assembly";
+    sheet(
+        sheet, assembly.change().title(), assembly.content(), Assembly.ENDINGS, assembly::files);
+    progress(1, 1, 0);
   }
 
   /** Draws one sheet, unless what is out shows the same already. */

@@ -8,12 +8,14 @@ import fettle.machine.text.Nearest;
 import fettle.machine.text.Node;
 import fettle.machine.text.Parsed;
 import fettle.parts.check.Doubt;
+import fettle.sheets.Assembly;
 import fettle.sheets.page.Heads;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /** {@code fettle sheets}: draws the parts of a book. */
@@ -54,6 +56,12 @@ final class SheetsCommand implements Command {
     SheetBatch batch =
         new SheetBatch(Books.folder(out), heads(book, date(given.option("--date", ""))), terminal);
     batch.parts(parts);
+    if (given.option("--part", "").isEmpty()) {
+      changes.forEach(
+          key ->
+              Assembly.of(Objects.requireNonNull(book.changes().get(key)), parts)
+                  .ifPresent(batch::assembly));
+    }
     batch.finish();
     if (given.on("--json")) {
       terminal.out().println(SheetsJson.text(batch));

@@ -58,6 +58,7 @@ public final class MadeParts {
   }
 
   private void change(Change change) {
+    assembly(change);
     Map<String, Values> drawn = new LinkedHashMap<>(change.values().map("parts"));
     drawn.values().removeIf(v -> !v.has("recipe"));
     if (drawn.isEmpty()) {
@@ -72,6 +73,23 @@ public final class MadeParts {
     }
     FromLathe lathe = new FromLathe(state.machine().get(), book.shop());
     drawn.forEach((name, values) -> part(change, name, values, lathe));
+  }
+
+  /** Refuses an assembly of things that the change neither makes nor buys. */
+  private void assembly(Change change) {
+    List<String> known = new ArrayList<>(change.values().map("parts").keySet());
+    known.addAll(change.values().map("purchases").keySet());
+    for (String name : change.values().texts("assembly")) {
+      if (!known.contains(name)) {
+        problems.add(
+            new Problem(
+                change.values().place("assembly"),
+                "assembly",
+                "'" + name + "'",
+                "a part or a purchase of this change",
+                Nearest.hint(name, known)));
+      }
+    }
   }
 
   private void part(Change change, String name, Values values, FromLathe lathe) {

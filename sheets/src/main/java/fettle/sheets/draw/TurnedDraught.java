@@ -154,8 +154,8 @@ final class TurnedDraught {
           p -> seen(p, Looking.FRONT),
           Looking.FRONT.along(),
           bored ? Plan.Hidden.LEFT_OUT : Plan.Hidden.DRAWN);
-      cuttingPlanes();
       places();
+      cuttingPlanes();
       lengths();
       steps(part.outside(), 0, 1, false);
       steps(part.left().steps(), 0, 1, true);
@@ -889,15 +889,29 @@ final class TurnedDraught {
           plan.add(Mark.Stroke.line(g, Pen.NARROW, x * k - 9, arrowAt, x * k - 3, arrowAt));
           plan.add(Mark.Fill.arrow(g, x * k - 0.3, arrowAt, 0));
           double w = Lettering.width(letter, 5);
+          double at = sign > 0 ? x * k - w / 2 : letterAt(x, w);
           double y = sign > 0 ? to + 1.5 : to - 6.5;
-          plan.add(new Mark.Text(g, letter, x * k - w / 2, y, 5, Mark.Reading.FROM_BELOW));
+          plan.add(new Mark.Text(g, letter, at, y, 5, Mark.Reading.FROM_BELOW));
+          double left = Math.min(x * k - 9.5, at - 0.5);
+          double right = Math.max(x * k + 2.5, at + w + 0.5);
           plan.keepClear(
               sign > 0
-                  ? new Box(x * k - 9.5, from - 0.5, x * k + 2.5, y + 5.5)
-                  : new Box(x * k - 9.5, y - 0.5, x * k + 2.5, from + 0.5));
+                  ? new Box(left, from - 0.5, right, y + 5.5)
+                  : new Box(left, y - 0.5, right, from + 0.5));
         }
         n++;
       }
+    }
+
+    /** Returns where a letter below the view stands so that no extension line runs through it. */
+    private double letterAt(double x, double w) {
+      for (double shift : new double[] {0, -5, 5, -9, 9, -13, 13}) {
+        double low = x * k + shift - w / 2;
+        if (scheme.clear(AXIS, (low - 1) / k, (low + w + 1) / k)) {
+          return low;
+        }
+      }
+      return x * k - w / 2;
     }
 
     private void graduations(Turned.Graduations g) {
