@@ -90,6 +90,7 @@ public record Assembly(Change change, List<Item> items, List<Integer> order, Str
 
   private static Item made(String name, Values values, @Nullable MadePart part) {
     return new Item(
+        Item.From.MAKE,
         values.needCount("quantity"),
         part == null ? name : part.recipe().heading().title(),
         part == null ? "" : part.recipe().heading().number(),
@@ -104,7 +105,7 @@ public record Assembly(Change change, List<Item> items, List<Integer> order, Str
     String designation = values.text("designation").orElse("");
     int quantity = values.has("quantity") ? values.needCount("quantity") : 1;
     return new Item(
-        quantity, name, designation, "", "", price(values), null, outside(designation));
+        Item.From.BUY, quantity, name, designation, "", "", price(values), null, outside(designation));
   }
 
   private static @Nullable BoundaryDimensions outside(String designation) {

@@ -97,21 +97,52 @@ public final class AssemblyDraught {
     List<List<Shown>> rows = rows(shown, width);
     Box block = TitleBlock.place(format);
     double listTop = block.y1() + PartsList.height(items) + CLEAR;
-    List<Mark> all = new ArrayList<>();
-    double top = space.y1() - CLEAR;
+    double least = heights(rows) + 10 * (rows.size() - 1.0);
+    for (double floor : new double[] {listTop, space.y0() + CLEAR}) {
+      double slack = (space.y1() - CLEAR - floor - least) / (rows.size() + 1);
+      if (slack >= 0) {
+        List<Mark> all = stacked(rows, new Box(space.x0(), floor, space.x1(), space.y1()), slack, block);
+        if (all != null) {
+          return all;
+        }
+      }
+    }
+    return null;
+  }
+
+  private static double heights(List<List<Shown>> rows) {
+    double sum = 0;
     for (List<Shown> row : rows) {
-      double high = row.stream().mapToDouble(s -> s.box.y1()).max().orElse(0);
-      double low = row.stream().mapToDouble(s -> s.box.y0()).min().orElse(0);
+      sum += high(row) - low(row) + ABOVE + NUMBER;
+    }
+    return sum;
+  }
+
+  private static double high(List<Shown> row) {
+    return row.stream().mapToDouble(s -> s.box.y1()).max().orElse(0);
+  }
+
+  private static double low(List<Shown> row) {
+    return row.stream().mapToDouble(s -> s.box.y0()).min().orElse(0);
+  }
+
+  /** Lays rows one under the other; null if one runs into the list. */
+  private static @Nullable List<Mark> stacked(
+      List<List<Shown>> rows, Box space, double slack, Box block) {
+    List<Mark> all = new ArrayList<>();
+    double width = space.width() - 2 * CLEAR;
+    double top = space.y1() - CLEAR - slack;
+    for (List<Shown> row : rows) {
       double wide = row.stream().mapToDouble(s -> s.box.width() + GAP).sum() - GAP;
-      double axis = top - ABOVE - NUMBER - high;
-      double bottom = axis + low;
+      double axis = Math.round((top - ABOVE - NUMBER - high(row)) * 2) / 2.0;
       boolean beside = space.x0() + CLEAR + wide < block.x0() - CLEAR;
-      if (wide > width || bottom < space.y0() + CLEAR || (!beside && bottom < listTop)) {
+      boolean above = space.y0() > block.y1();
+      if (wide > width || (!beside && !above)) {
         return null;
       }
-      double left = space.x0() + CLEAR + (beside ? 4 : (width - wide) / 2);
-      row(row, left, axis, axis + high + ABOVE, all);
-      top = bottom - 10;
+      double left = space.x0() + CLEAR + (above ? (width - wide) / 2 : 4);
+      row(row, left, axis, axis + high(row) + ABOVE, all);
+      top = axis + low(row) - 10 - slack;
     }
     return all;
   }
@@ -145,7 +176,7 @@ public final class AssemblyDraught {
     String text = Integer.toString(s.item + 1);
     double middle = (s.box.x0() + s.box.x1()) / 2 + dx;
     double w = Lettering.width(text, NUMBER);
-    double dot = axis + Math.max(1.5, s.box.y1() * 0.55);
+    double dot = axis + within(s, middle - 1 - dx);
     String g = "item" + text + ":note";
     all.add(
         new Mark.Text(
@@ -159,6 +190,25 @@ public final class AssemblyDraught {
                 new Point(middle + 3 - w / 2 - 1, above),
                 new Point(middle + 3 + w / 2 + 1, above))));
     all.add(Mark.Fill.dot("item" + text, middle - 1, dot, 0.6));
+  }
+
+  /** Returns a height within the upper part of an outline, above the axis. */
+  private static double within(Shown s, double x) {
+    List<Double> crossings = new ArrayList<>();
+    for (Mark m : s.marks) {
+      List<Point> points = Inked.flat(m);
+      for (int i = 1; i < points.size(); i++) {
+        Point p = points.get(i - 1);
+        Point q = points.get(i);
+        if (p.x() <= x != q.x() <= x) {
+          crossings.add(p.y() + (q.y() - p.y()) * (x - p.x()) / (q.x() - p.x()));
+        }
+      }
+    }
+    double top = crossings.stream().mapToDouble(y -> y).max().orElse(s.box.y1());
+    double next =
+        crossings.stream().mapToDouble(y -> y).filter(y -> y < top - 1.6).max().orElse(0);
+    return (top + Math.max(0, next)) / 2;
   }
 
   private Optional<Shown> shown(int i) {
@@ -201,7 +251,7 @@ public final class AssemblyDraught {
     Plan plan = new Plan("item" + i, factor);
     plan.view(view, Plan.Hidden.LEFT_OUT);
     plan.through(Holes.threadedThrough(recipe));
-    Marks threads = new Marks(List.of(), Marks.of(recipe).threads());
+    Marks threads = new Marks(List.of(), outside(Marks.of(recipe)));
     plan.marks(
         threads,
         p -> new Point(p.dot(looking.right()), p.dot(looking.up())),
@@ -220,6 +270,10 @@ public final class AssemblyDraught {
             ? new Box(outline.y0(), -outline.x1(), outline.y1(), -outline.x0())
             : outline;
     return new Shown(i, marks, box.moved(0, -axis));
+  }
+
+  private static List<Marks.Threaded> outside(Marks marks) {
+    return marks.threads().stream().filter(t -> t.inside() == Marks.Inside.EXTERNAL).toList();
   }
 
   /** Turns a mark through a right angle, clockwise. */

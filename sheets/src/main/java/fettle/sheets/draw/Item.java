@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * One line of a parts list (ISO 7573), and what is drawn for it.
  *
+ * @param from whether it is made or bought
  * @param quantity how many
  * @param designation what it is
  * @param number drawing number of a made part, designation of a bought one
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param bearing outside of a bought bearing; null for anything else
  */
 public record Item(
+    From from,
     int quantity,
     String designation,
     String number,
@@ -24,4 +26,11 @@ public record Item(
     String stock,
     double cost,
     @Nullable Recipe recipe,
-    @Nullable BoundaryDimensions bearing) {}
+    @Nullable BoundaryDimensions bearing) {
+
+  /** Made in the workshop, or bought. */
+  public enum From {
+    MAKE,
+    BUY
+  }
+}

@@ -61,7 +61,7 @@ final class PartsList {
               item.stock(),
               one > 0 ? grams(one) : "",
               item.cost() > 0 ? money(item.cost()) : "",
-              item.recipe() == null ? "buy" : "make"));
+              item.from() == Item.From.BUY ? "buy" : "make"));
     }
     list.row(
         List.of("", "", "Together, made parts by mass", "", "", "", grams(mass), money(cost), ""));
