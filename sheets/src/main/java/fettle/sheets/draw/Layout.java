@@ -25,7 +25,7 @@ final class Layout {
 
   private static final double CLEAR = 7;
   private static final double APART = 20;
-  private static final double LEAST_PRINTED = 0.5;
+  private static final double HALF = 0.5;
 
   private final Heads heads;
   private final List<String> notes;
@@ -50,7 +50,7 @@ final class Layout {
     Map<Scale, Draft> drafts = new HashMap<>();
     for (Reach reach : Reach.values()) {
       for (Scale scale : scales(extent)) {
-        if (reach == Reach.PRINTED && scale.factor() < LEAST_PRINTED) {
+        if (scale.factor() < reach.least) {
           continue;
         }
         Draft draft = drafts.computeIfAbsent(scale, draw);
@@ -74,12 +74,16 @@ final class Layout {
 
   /** Sheets that a printer at home takes, down to half size; then the larger ones. */
   private enum Reach {
-    PRINTED(Format.A4, Format.A3),
-    LARGE(Format.A3, Format.A2, Format.A1);
+    PRINTED(HALF, Format.A4, Format.A3),
+    LARGE(HALF, Format.A2),
+    LARGEST(HALF, Format.A1),
+    ANY(0, Format.A3, Format.A2, Format.A1);
 
+    private final double least;
     private final List<Format> formats;
 
-    Reach(Format... formats) {
+    Reach(double least, Format... formats) {
+      this.least = least;
       this.formats = List.of(formats);
     }
   }

@@ -682,9 +682,24 @@ final class TurnedDraught {
       if (Math.abs(h.angle()) > 1e-9) {
         lines.add("at " + Values.degrees(h.angle()) + " from top");
         scheme.printed(h.name() + " angle");
+        slanted(h, x, lines);
+        return;
       }
-      double up = Math.cos(h.angle());
-      plan.note(List.of(new Point(x, radiusAt(x) * up)), 0, lines);
+      plan.note(List.of(new Point(x, radiusAt(x))), 0, lines);
+    }
+
+    /** A cross hole out of the plane of the main view is shown in a section across the axis. */
+    private void slanted(Turned.CrossHole h, double x, List<String> lines) {
+      Plan p = sectionPlan(x);
+      Vec out = new Vec(0, -Math.sin(h.angle()), Math.cos(h.angle())).times(radiusAt(x));
+      p.marks(
+          new Marks(
+              List.of(),
+              marks.threads().stream().filter(t -> t.feature().equals(h.name())).toList()),
+          v -> seen(v, Looking.LEFT),
+          Looking.LEFT.along(),
+          Plan.Hidden.LEFT_OUT);
+      p.note(List.of(seen(out, Looking.LEFT)), 0, lines);
     }
 
     private boolean inPlane(Marks.Threaded t) {
