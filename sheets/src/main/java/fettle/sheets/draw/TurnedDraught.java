@@ -691,7 +691,7 @@ final class TurnedDraught {
     /** A cross hole out of the plane of the main view is shown in a section across the axis. */
     private void slanted(Turned.CrossHole h, double x, List<String> lines) {
       Plan p = sectionPlan(x);
-      Vec out = new Vec(0, -Math.sin(h.angle()), Math.cos(h.angle())).times(radiusAt(x));
+      Vec out = new Vec(0, -Math.sin(h.angle()), Math.cos(h.angle())).times(entry(h, x));
       p.marks(
           new Marks(
               List.of(),
@@ -700,6 +700,22 @@ final class TurnedDraught {
           Looking.LEFT.along(),
           Plan.Hidden.LEFT_OUT);
       p.note(List.of(seen(out, Looking.LEFT)), 0, lines);
+    }
+
+    /** Returns how far from the axis a cross hole enters: at the outline, or at a flat. */
+    private double entry(Turned.CrossHole h, double x) {
+      double r = radiusAt(x);
+      for (Turned.Operation o : part.operations()) {
+        if (o instanceof Turned.Flats f) {
+          double a = part.place(f.from(), f.at());
+          double b = part.place(f.from(), f.at() + f.length().nominal());
+          double off = Math.IEEEremainder(h.angle() - f.start(), 2 * Math.PI / f.count());
+          if (x > Math.min(a, b) && x < Math.max(a, b) && Math.abs(off) < 1e-6) {
+            r = Math.min(r, f.distance());
+          }
+        }
+      }
+      return r;
     }
 
     private boolean inPlane(Marks.Threaded t) {
