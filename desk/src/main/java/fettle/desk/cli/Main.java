@@ -158,6 +158,7 @@ public final class Main {
     commands.put("new", NewCommand::new);
     commands.put("gearing", GearingCommand::new);
     commands.put("prove", ProveCommand::new);
+    commands.put("sheets", SheetsCommand::new);
     commands.put("reckon", ReckonCommand::new);
     commands.put("desk", DeskCommand::new);
     commands.put("completion", () -> new ShellCommand("completion", ShellCommand::completion));
@@ -182,6 +183,7 @@ public final class Main {
             + " travel");
     to.println(
         "  fettle prove BOOK [TRIAL...]       what readings say: good, not good or cannot tell");
+    to.println("  fettle sheets BOOK --out DIR       drawings, solids and parts lists of the changes");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");
     to.println("  fettle desk BOOK                   the book as pages, on this machine only");
     to.println("  fettle completion                  completion of words for bash and zsh");

@@ -25,8 +25,10 @@ import java.util.Set;
  * @param machine text of the lathe as bought
  * @param changes the changes by key, each after those it needs
  * @param shop what the workshop has
+ * @param recipes text of each part's recipe by the name of its file
  */
-public record Book(Node machine, Map<String, Change> changes, Optional<Values> shop) {
+public record Book(
+    Node machine, Map<String, Change> changes, Optional<Values> shop, Map<String, Node> recipes) {
 
   /**
    * Makes a book of its texts, or says everything that is wrong with the texts by themselves; what
@@ -35,6 +37,7 @@ public record Book(Node machine, Map<String, Change> changes, Optional<Values> s
   public static Parsed<Book> read(BookFiles files) {
     List<Problem> problems = new ArrayList<>();
     Map<String, Change> changes = new LinkedHashMap<>();
+    Map<String, Node> recipes = new LinkedHashMap<>();
     Node machine = null;
     Values shop = null;
     for (Map.Entry<String, String> file : files.texts().entrySet()) {
@@ -52,6 +55,8 @@ public record Book(Node machine, Map<String, Change> changes, Optional<Values> s
         machine = node;
       } else if (name.equals("shop.yaml")) {
         shop = checked("shop", node, problems);
+      } else if (name.startsWith("parts/")) {
+        recipes.put(name.substring("parts/".length(), name.length() - ".yaml".length()), node);
       } else {
         change(name, node, problems).ifPresent(c -> changes.put(c.key(), c));
       }
@@ -64,7 +69,11 @@ public record Book(Node machine, Map<String, Change> changes, Optional<Values> s
       return Parsed.bad(problems);
     }
     Book book =
-        new Book(machine, Collections.unmodifiableMap(ordered(changes)), Optional.ofNullable(shop));
+        new Book(
+            machine,
+            Collections.unmodifiableMap(ordered(changes)),
+            Optional.ofNullable(shop),
+            Collections.unmodifiableMap(recipes));
     return Parsed.good(book);
   }
 
