@@ -14,6 +14,7 @@ import java.util.List;
  * @param verdict one line: how many findings of each rank
  * @param sections every figure, by topic
  * @param members the members, for those who do not touch the picture
+ * @param closer pages that look closely at one thing
  */
 public record LathePage(
     Shell frame,
@@ -24,7 +25,8 @@ public record LathePage(
     List<Opening> findings,
     String verdict,
     List<Section> sections,
-    List<Shell.Link> members) {
+    List<Shell.Link> members,
+    List<Shell.Link> closer) {
 
   /** A state to choose. */
   public record Choice(String words, String key, String note, boolean chosen) {}

@@ -45,7 +45,8 @@ final class LatheRoom {
         sections(visit, figures, chosen),
         machine(visit, chosen).members().keySet().stream()
             .map(m -> new Shell.Link(member(m, chosen), m))
-            .toList());
+            .toList(),
+        Closer.links(machine(visit, chosen), chosen));
   }
 
   static Machine machine(Visit visit, Chosen chosen) {
@@ -104,7 +105,7 @@ final class LatheRoom {
     return sliders;
   }
 
-  private static List<LathePage.Choice> choices(Visit visit, Chosen chosen) {
+  static List<LathePage.Choice> choices(Visit visit, Chosen chosen) {
     List<LathePage.Choice> choices = new ArrayList<>();
     Map<String, String> words = new LinkedHashMap<>();
     words.put("as-bought", "as bought");

@@ -1,9 +1,11 @@
 package fettle.desk.web;
 
+import fettle.desk.page.EnginePage;
 import fettle.desk.page.RoomPage;
 import fettle.desk.page.ValuePage;
 import fettle.desk.template.desk.JtechangeGenerated;
 import fettle.desk.template.desk.JtechangesGenerated;
+import fettle.desk.template.desk.JteengineGenerated;
 import fettle.desk.template.desk.JtefigureGenerated;
 import fettle.desk.template.desk.JtefigureinsideGenerated;
 import fettle.desk.template.desk.JtefollowsGenerated;
@@ -69,6 +71,7 @@ final class Routes {
     values(routes);
     history(routes);
     rooms(routes);
+    closer(routes);
     refusals(routes);
   }
 
@@ -89,6 +92,18 @@ final class Routes {
     routes.get(
         "/figure",
         page(FigureRoom::figure, JtefigureGenerated::render, JtefigureinsideGenerated::render));
+  }
+
+  /** Pages that look closely at one thing of the lathe. */
+  private void closer(RoutesConfig routes) {
+    Template<EnginePage> engine = JteengineGenerated::render;
+    routes.get("/train", page(TrainRoom::page, engine));
+    routes.get("/threads", page(ThreadsRoom::page, engine));
+    routes.get("/screw", page(JointsRoom::screw, engine));
+    routes.get("/clamp", page(JointsRoom::clamp, engine));
+    routes.get("/fits", page(JointsRoom::fits, engine));
+    routes.get("/spindle", page(SpindleRoom::spindle, engine));
+    routes.get("/cuts", page(SpindleRoom::cuts, engine));
   }
 
   private void values(RoutesConfig routes) {
