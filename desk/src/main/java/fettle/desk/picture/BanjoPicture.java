@@ -74,6 +74,7 @@ public final class BanjoPicture {
       double shaft = i == 0 ? banjo.headShaft() : ends ? banjo.screwShaft() : banjo.stud();
       wheel.draw(pen, Math.min(shaft / 2, wheel.gear().root() / 2.6), "");
     }
+    pen.trace("behind", slot(), true);
     labels(pen, train, idler);
     double rim = 0.05 * bounds.width();
     Drawing drawing =
@@ -162,16 +163,23 @@ public final class BanjoPicture {
     return place;
   }
 
-  private void arm(Pen pen) {
-    double half = banjo.stud() / 2 + 1;
+  private double swing() {
     double[] toward = studs.isEmpty() ? new double[] {0, 0} : studs.get(0);
-    double angle = Math.atan2(toward[1], toward[0] - banjo.axes());
-    double c = Math.cos(angle);
-    double s = Math.sin(angle);
-    double wide = half + 7;
+    return Math.atan2(toward[1], toward[0] - banjo.axes());
+  }
+
+  private double[] slot() {
+    double angle = swing();
+    double half = banjo.stud() / 2 + 1;
+    return bar(Math.cos(angle), Math.sin(angle), banjo.slotLow(), banjo.slotHigh(), half);
+  }
+
+  private void arm(Pen pen) {
+    double angle = swing();
+    double wide = banjo.stud() / 2 + 8;
     double far = banjo.slotHigh() + 12;
-    pen.trace("arm", bar(c, s, -16, far, wide), true);
-    pen.trace("slot", bar(c, s, banjo.slotLow(), banjo.slotHigh(), half), true);
+    pen.trace("arm", bar(Math.cos(angle), Math.sin(angle), -16, far, wide), true);
+    pen.trace("slot", slot(), true);
     pen.line("centre", 0, 0, banjo.axes(), 0);
   }
 

@@ -35,7 +35,12 @@ public final class BearingPicture {
         ball(pen, seat.bearing(), x, angle, loads[at] / most, loads[at] >= most * (1 - 1e-9));
         at++;
       }
-      pen.words("", x, height / 2 - 14 * pen.unit(), "middle", s == 0 ? "first" : "second");
+      pen.words(
+          "",
+          x - room / 2 + 16 * pen.unit(),
+          -height / 2 + 30 * pen.unit(),
+          "start",
+          s == 0 ? "first" : "second");
     }
     double width = Math.max(room * set.seats().size(), 1.4 * room);
     return pen.done(words, 0, -height / 2, width, height);

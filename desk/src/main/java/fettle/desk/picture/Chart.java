@@ -2,6 +2,7 @@ package fettle.desk.picture;
 
 import fettle.desk.page.Drawing;
 import fettle.mechanics.base.Numbers;
+import java.util.Arrays;
 
 /** A diagram: two scales with their lines, curves and points on it. */
 final class Chart {
@@ -111,7 +112,7 @@ final class Chart {
   }
 
   /**
-   * Draws a curve.
+   * Draws a curve as far as it lies within the scales.
    *
    * @param style kind of line
    * @param xs values across [any]
@@ -119,11 +120,15 @@ final class Chart {
    */
   Chart curve(String style, double[] xs, double[] ys) {
     double[] points = new double[2 * xs.length];
+    int drawn = 0;
     for (int i = 0; i < xs.length; i++) {
-      points[2 * i] = x(xs[i]);
-      points[2 * i + 1] = y(ys[i]);
+      if (ys[i] <= most && ys[i] >= least) {
+        points[drawn] = x(xs[i]);
+        points[drawn + 1] = y(ys[i]);
+        drawn += 2;
+      }
     }
-    pen.trace(style, points, false);
+    pen.trace(style, Arrays.copyOf(points, drawn), false);
     return this;
   }
 

@@ -19,8 +19,8 @@ public final class ClampPicture {
    * @param psi angle: 0 where it moves the bolt fastest, 90 degrees at dead centre [rad]
    */
   public static Drawing of(DrawEccentric shaft, double lever, double psi) {
-    double reach = Math.max(lever, 6 * shaft.eyeRadius());
-    double width = 1.5 * reach;
+    double reach = Math.min(lever, 6.5 * shaft.eyeRadius());
+    double width = 1.9 * reach;
     Pen pen = Pen.of(width, 0);
     double e = shaft.eccentricity();
     double ex = e * Math.cos(psi);
@@ -35,25 +35,25 @@ public final class ClampPicture {
     pen.line("blue", 0, 0, ex, ey);
     pen.circle("solidblue", ex, ey, 0.9);
     double angle = psi;
-    double lx = lever * Math.cos(angle);
-    double ly = -lever * Math.sin(angle);
+    double lx = reach * Math.cos(angle);
+    double ly = -reach * Math.sin(angle);
     pen.line("mark", 0, 0, lx, ly);
-    pen.circle("planned", lx, ly, 0.05 * reach);
+    pen.words("", lx + 0.02 * reach, ly, "start", "to the ball");
     pen.words("halo", 0.1 * reach, 0.5 * reach, "start", "bolt, drawn up");
     pen.words(
-        "halo", lx / 2, ly / 2 - 0.07 * reach, "middle", "lever " + Numbers.significant(lever, 4));
+        "halo", lx / 2 - 0.06 * reach, ly / 2, "end", "lever " + Numbers.significant(lever, 4) + " mm");
     pen.words(
         "",
-        -0.28 * reach,
+        -0.7 * reach,
         0.3 * reach,
         "start",
         "e " + Numbers.significant(e, 3) + " mm, at " + degrees(psi));
     return pen.done(
         "The eccentric end on: shaft in its bores, eye of the bolt about the eccentric, lever",
-        -0.3 * reach,
-        -1.12 * reach,
+        -0.75 * reach,
+        -1.02 * reach,
         width,
-        1.75 * reach);
+        1.62 * reach);
   }
 
   private static String degrees(double psi) {

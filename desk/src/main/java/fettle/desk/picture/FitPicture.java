@@ -25,9 +25,9 @@ public final class FitPicture {
     double scale = 300 / span;
     double zero = 60 + (high > 0 ? high * scale : 0);
     Pen pen = Pen.of(1000, 0);
+    pen.line("ink", 60, zero, 860, zero);
     zone(pen, "zone2", 150, fit.hole(), zero, scale, hole, true);
     zone(pen, "zone", 520, fit.shaft(), zero, scale, shaft, false);
-    pen.line("ink", 60, zero, 860, zero);
     pen.words("", 868, zero + 7, "start", "zero line");
     return pen.done("Zones of " + words + " to scale, in µm", 0, 0, 1000, 420);
   }

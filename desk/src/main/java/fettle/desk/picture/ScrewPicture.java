@@ -58,7 +58,7 @@ public final class ScrewPicture {
     double start = lead > 0 ? room * 0.6 : length - nut - room * 0.6;
     pen.sliding(lead, p -> nut(p, start));
     end(pen, length + dial * 0.75, dial / 2);
-    double low = 1.9 * profile.d();
+    double low = 1.45 * profile.d();
     pen.dimension(start, -low, start + nut, -low, "nut " + Numbers.significant(nut, 4) + " mm");
     double x = 1.5 * profile.p();
     pen.words(
@@ -72,7 +72,7 @@ public final class ScrewPicture {
             + Numbers.significant(profile.p(), 4)
             + " mm"
             + (lead < 0 ? ", left hand" : ", right hand"));
-    double high = 2.35 * profile.d();
+    double high = 1.9 * profile.d();
     return pen.done(
         "The screw in its nut from the side, the nut cut open",
         -6,
@@ -139,7 +139,7 @@ public final class ScrewPicture {
   /** The nut above and below the screw; its flanks stand off by the play, drawn larger. */
   private void nut(Pen pen, double start) {
     double gap = play * factor(profile, play) / 2;
-    double height = 1.6 * profile.d();
+    double height = 1.15 * profile.d();
     for (int side : new int[] {-1, 1}) {
       int teeth = (int) Math.floor(nut / profile.p());
       double phase = phase(start, side);

@@ -97,8 +97,7 @@ public final class TrainPicture {
     } else if (element instanceof Element.BackGear back) {
       back(back);
     } else if (element instanceof Element.Screw screw) {
-      notes.add("The screw " + screw.thread().text() + " is drawn below, from the side.");
-      disc(6, "screw");
+      notes.add("The screw " + screw.thread().text() + " is drawn from the side on its own page.");
     } else {
       notes.add("The " + element.name() + " is not seen along the shafts; its ratio counts.");
       turns *= element.factors().values().iterator().next().toDouble();
@@ -171,7 +170,7 @@ public final class TrainPicture {
     Wheel wheel = plain(module, driver);
     draw(wheel, String.valueOf(driver));
     if (idlers > 0) {
-      notes.add("The idlers of the " + name + " are drawn as large as the driver; they count not.");
+      notes.add("The idlers of the " + name + " are drawn as large as the driver; their teeth do not count.");
     }
     for (int i = 0; i < Math.min(idlers, 4); i++) {
       wheel = next(wheel, module, driver);

@@ -165,7 +165,7 @@ final class JointsRoom {
         "picture",
         new EnginePage.Picture(
             ClampPicture.of(shaft, lever, closes),
-            "To scale, the lever where the clamp is tight. " + shut,
+            "To scale, the lever cut short, where the clamp is tight. " + shut,
             EnginePage.Turn.STILL),
         new EnginePage.Picture(
             ClampPicture.force(shaft, lever, hand, closes),
