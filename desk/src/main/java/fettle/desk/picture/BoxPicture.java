@@ -10,6 +10,7 @@ import java.util.function.IntFunction;
 public final class BoxPicture {
 
   private static final double GAP = 2;
+  private static final double FACE = 10;
   private static final double PILLAR = 22;
   private static final int IDLER = 24;
 
@@ -23,7 +24,7 @@ public final class BoxPicture {
   private BoxPicture(
       double module, List<Integer> cone, int tumbler, List<FixedCentre.Pair> pairs, Set set) {
     this.module = module;
-    this.width = 8 * module;
+    this.width = FACE * module;
     this.cone = cone;
     this.tumbler = tumbler;
     this.pairs = pairs;
@@ -93,8 +94,8 @@ public final class BoxPicture {
   private Drawing drawn(BiFunction<Integer, Integer, String> href) {
     int largest = cone.stream().mapToInt(Integer::intValue).max().orElse(20);
     double top = -tip(largest) / 2 - 26;
-    double left = -64;
-    double right = end() + 62;
+    double left = -54;
+    double right = end() + 54;
     int widest = pairs.stream().mapToInt(FixedCentre.Pair::driven).max().orElse(20);
     double foot = thirdShaft() + tip(widest) / 2 + 30;
     Pen pen = Pen.of(right - left, 0);

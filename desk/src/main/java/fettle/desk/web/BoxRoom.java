@@ -32,7 +32,10 @@ final class BoxRoom {
     Optional<BoxJobs.Found> found = jobs.kept(wish);
     Optional<ScrewCutting> cutting = cutting(visit, machine);
     List<EnginePage.Section> sections = new ArrayList<>();
-    sections.add(work(wish, job, found, address(chosen, kept, "")));
+    EnginePage.Section work = work(wish, job, found, address(chosen, kept, ""));
+    if (!work.blocks().isEmpty()) {
+      sections.add(work);
+    }
     String lead = "No box has been looked for yet; the search below finds the one with the fewest wheels.";
     if (found.isPresent()) {
       lead = lead(found.get());
@@ -157,7 +160,7 @@ final class BoxRoom {
                   + " this box, with four times the work."));
       blocks.add(button(wish, new EnginePage.Button("start", "Search on", true)));
     }
-    return new EnginePage.Section("", "work", "", blocks);
+    return new EnginePage.Section(blocks.isEmpty() ? "" : "The search", "work", "", blocks);
   }
 
   private static EnginePage.Form button(BoxJobs.Wish wish, EnginePage.Button button) {
@@ -190,7 +193,9 @@ final class BoxRoom {
               + " percent.");
     }
     String remaining =
-        share > 0.001 ? at(seconds * (1 - share) / share) + " more at most" : "not known yet";
+        share > 0.001
+            ? at(seconds * (1 - share) / share) + " more at most"
+            : "how long still is not known yet";
     lines.add("Running for " + at(seconds) + "; " + remaining + ".");
     return new EnginePage.Work(here, lines, Math.rint(share * 1000) / 10);
   }

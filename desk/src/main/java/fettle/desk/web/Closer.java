@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 /** What the pages that look closely at one thing have in common. */
 final class Closer {
@@ -41,6 +42,18 @@ final class Closer {
 
   static EnginePage.Section section(String title, String id, EnginePage.Block... blocks) {
     return new EnginePage.Section(title, id, "", List.of(blocks));
+  }
+
+  /** Returns a section, or why it cannot be drawn with the sizes of the book. */
+  static EnginePage.Section orReason(String title, String id, Supplier<EnginePage.Section> drawn) {
+    try {
+      return drawn.get();
+    } catch (IllegalArgumentException e) {
+      return section(
+          title,
+          id,
+          words("It cannot be drawn with the sizes of the book: " + e.getMessage() + "."));
+    }
   }
 
   static EnginePage.Words words(String... lines) {

@@ -50,11 +50,14 @@ record FoundBox(
   static Optional<FoundBox> of(BoxJobs.Found found, BoxJobs.Wish wish, ScrewCutting cutting) {
     try {
       List<Integer> cone = ConeTeeth.teeth(found.design().cone(), FEWEST, MOST);
-      FixedCentre.Outcome pairs =
-          FixedCentre.leastSum(found.design().multipliers(), FEWEST, 1, MOST_SUM);
-      return pairs instanceof FixedCentre.Outcome.Least least
-          ? Optional.of(new FoundBox(found, wish, cutting, cone, least.pairs()))
-          : Optional.empty();
+      for (int slack = 0; slack <= 1; slack++) {
+        FixedCentre.Outcome pairs =
+            FixedCentre.leastSum(found.design().multipliers(), FEWEST, slack, MOST_SUM);
+        if (pairs instanceof FixedCentre.Outcome.Least least) {
+          return Optional.of(new FoundBox(found, wish, cutting, cone, least.pairs()));
+        }
+      }
+      return Optional.empty();
     } catch (IllegalArgumentException tooLarge) {
       return Optional.empty();
     }
@@ -227,7 +230,7 @@ record FoundBox(
     }
     int sum = pairs.get(0).driver() + pairs.get(0).driven();
     boolean even = pairs.stream().allMatch(p -> p.driver() + p.driven() == sum);
-    double width = 8 * cutting.module();
+    double width = 10 * cutting.module();
     double length = cone.size() * (width + 2) - 2;
     return Closer.section(
         "The wheels",
@@ -235,7 +238,7 @@ record FoundBox(
         new EnginePage.Table(
             "Module "
                 + Numbers.significant(cutting.module(), 5)
-                + " mm, faces of 8 modules (common practice); links "
+                + " mm, faces of 10 modules (common practice); links "
                 + metricLink().text()
                 + " for millimetres"
                 + (wish.perInch().isEmpty() ? "" : ", " + inchLink().text() + " for inch threads"),

@@ -45,7 +45,7 @@ final class JointsRoom {
                         "The " + train.name() + " has no screw in the state looked at.",
                         "Choose another train from the lathe's page."));
     List<EnginePage.Section> sections = new ArrayList<>();
-    sections.add(drawn(visit, screw));
+    sections.add(Closer.orReason("", "picture", () -> drawn(visit, screw)));
     sections.add(
         Closer.section(
             "Play, stiffness, torque",
@@ -115,7 +115,8 @@ final class JointsRoom {
     }
     List<EnginePage.Section> sections = new ArrayList<>();
     if (clamp.shape().equals("clamp/eccentric")) {
-      sections.add(eccentric(clamp));
+      sections.add(
+          Closer.orReason("Lever and eccentric", "picture", () -> eccentric(clamp)));
     } else {
       sections.add(
           Closer.section(

@@ -83,6 +83,10 @@ final class LatheRoom {
     return "/member?name=" + Visit.coded(name) + "&" + Visit.query(chosen);
   }
 
+  private static String axis(Member member) {
+    return member.seat() instanceof Seat.Sliding s ? s.axis().name() : "";
+  }
+
   private static List<LathePage.Slider> sliders(Visit visit, Chosen chosen) {
     Machine machine = machine(visit, chosen);
     Stand stand = Stand.of(machine, positions(visit, machine));
@@ -97,7 +101,7 @@ final class LatheRoom {
                   new LathePage.Slider(
                       "at." + name,
                       name,
-                      slides ? "slides" : "turns",
+                      axis(member),
                       Math.round(Stand.most(member)),
                       Math.round(at),
                       slides ? "mm" : "°"));

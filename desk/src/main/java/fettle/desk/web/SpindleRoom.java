@@ -39,16 +39,18 @@ final class SpindleRoom {
     List<EnginePage.Section> sections = new ArrayList<>();
     String lead = "The book does not tell enough of the spindle to reckon with it.";
     if (portrait.isPresent()) {
-      SpindlePicture.Drawn drawn = SpindlePicture.of(portrait.get(), force);
-      lead =
-          Numbers.significant(force, 4)
-              + " N across the nose bend it by "
-              + Numbers.significant(drawn.deflection() * 1000, 3)
-              + " µm.";
-      sections.add(section(force, drawn));
-      sections.add(shares(visit, chosen, portrait.get()));
-      sections.add(bearing("Front bearing", "front", portrait.get(), true, force));
-      sections.add(bearing("Rear bearing", "rear", portrait.get(), false, force));
+      SpindlePortrait spindle = portrait.get();
+      lead = "What bends under a force across the nose, and by how much.";
+      sections.add(Closer.orReason("Cut open, under load", "picture", () -> bent(spindle, force)));
+      sections.add(
+          Closer.orReason(
+              "Where the give comes from", "shares", () -> shares(visit, chosen, spindle)));
+      sections.add(
+          Closer.orReason(
+              "Front bearing", "front", () -> bearing("Front bearing", "front", spindle, force)));
+      sections.add(
+          Closer.orReason(
+              "Rear bearing", "rear", () -> bearing("Rear bearing", "rear", spindle, force)));
     }
     sections.add(
         Closer.section(
@@ -87,7 +89,8 @@ final class SpindleRoom {
     return force;
   }
 
-  private static EnginePage.Section section(double force, SpindlePicture.Drawn drawn) {
+  private static EnginePage.Section bent(SpindlePortrait spindle, double force) {
+    SpindlePicture.Drawn drawn = SpindlePicture.of(spindle, force);
     EnginePage.Form ask =
         new EnginePage.Form(
             "/spindle",
@@ -108,7 +111,16 @@ final class SpindleRoom {
         "Cut open, under load",
         "picture",
         "",
-        List.of(new EnginePage.Picture(drawn.drawing(), caption, EnginePage.Turn.STILL), ask));
+        List.of(
+            new EnginePage.Words(
+                "large-words",
+                List.of(
+                    Numbers.significant(force, 4)
+                        + " N across the nose bend it by "
+                        + Numbers.significant(drawn.deflection() * 1000, 3)
+                        + " µm.")),
+            new EnginePage.Picture(drawn.drawing(), caption, EnginePage.Turn.STILL),
+            ask));
   }
 
   private static EnginePage.Section shares(Visit visit, Chosen chosen, SpindlePortrait spindle) {
@@ -147,7 +159,8 @@ final class SpindleRoom {
   }
 
   private static EnginePage.Section bearing(
-      String title, String id, SpindlePortrait spindle, boolean front, double force) {
+      String title, String id, SpindlePortrait spindle, double force) {
+    boolean front = id.equals("front");
     SpindlePortrait.Bearing bearing = front ? spindle.front() : spindle.rear();
     SpindleModel.Deflected bent =
         SpindleModel.under(spindle.shaft(), spindle.span() + spindle.overhang(), force);

@@ -49,7 +49,11 @@ final class ThreadsRoom {
     kept.put("lead", lead);
     kept.put("pick", String.valueOf(pick(visit)));
     List<EnginePage.Section> sections = new ArrayList<>();
-    sections.add(setUp(visit, chosen, cutting.get(), lead));
+    sections.add(
+        Closer.orReason(
+            "One thread on the banjo",
+            "set-up",
+            () -> setUp(visit, chosen, cutting.get(), lead)));
     sections.add(table(visit, chosen, cutting.get(), list));
     sections.add(purchase(visit, chosen, machine, cutting.get(), list));
     sections.add(

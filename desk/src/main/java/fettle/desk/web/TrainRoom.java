@@ -34,7 +34,7 @@ final class TrainRoom {
       kept.put("step", step);
     }
     List<EnginePage.Section> sections = new ArrayList<>();
-    sections.add(drawn(visit, train, steps, step));
+    sections.add(Closer.orReason("", "picture", () -> drawn(visit, train, steps, step)));
     sections.add(
         Closer.section(
             "What it brings",

@@ -86,3 +86,34 @@ all("[data-turning]").forEach((figure) => {
   });
   show();
 });
+
+// On the side elevation a member is dragged along the bed; its slider follows, and with it all else.
+const elevation = document.getElementById("elevation");
+if (elevation) {
+  let held = null;
+  let dragged = false;
+  elevation.addEventListener("pointerdown", (event) => {
+    const member = event.target.closest("a[data-slider]");
+    const slider = member && document.getElementsByName("at." + member.dataset.slider)[0];
+    if (slider?.dataset.axis !== "Z" || event.button !== 0) return;
+    const svg = member.ownerSVGElement;
+    held = { slider, from: event.clientX, at: Number(slider.value), moved: false, scale: svg.viewBox.baseVal.width / svg.getBoundingClientRect().width };
+  });
+  addEventListener("pointermove", (event) => {
+    if (!held) return;
+    const way = (event.clientX - held.from) * held.scale;
+    if (!held.moved && Math.abs(event.clientX - held.from) < 6) return;
+    held.moved = true;
+    held.slider.value = held.at + way;
+    held.slider.dispatchEvent(new Event("input", { bubbles: true }));
+  });
+  const drop = () => { dragged = Boolean(held?.moved); held = null; };
+  addEventListener("pointerup", drop);
+  addEventListener("pointercancel", drop);
+  // A drag is no touch: the click that ends it leads nowhere.
+  addEventListener("click", (event) => {
+    if (dragged) event.preventDefault();
+    dragged = false;
+  }, true);
+  elevation.addEventListener("dragstart", (event) => event.preventDefault());
+}

@@ -460,7 +460,7 @@ public final class GearboxSearch {
     if (sets > mostSets || cancelled.getAsBoolean()) {
       cut = true;
     }
-    if (sets % 256 == 0) {
+    if (sets % 16 == 0) {
       watcher.accept(new Progress(r, sets, best.wheels()));
     }
     return cut;
