@@ -135,7 +135,6 @@ final class BoxJobs implements AutoCloseable {
     running = job;
     Thread thread = new Thread(() -> work(job), "gearbox search");
     thread.setDaemon(true);
-    thread.setPriority(Thread.MIN_PRIORITY);
     thread.start();
   }
 

@@ -167,7 +167,10 @@ final class ChainTopic implements Topic {
       String limits =
           values.quantity("least").map(q -> "at least " + q.exact().decimal(3) + " mm").orElse("")
               + (values.has("least") && values.has("most") ? ", " : "")
-              + values.quantity("most").map(q -> "at most " + q.exact().decimal(3) + " mm").orElse("");
+              + values
+                  .quantity("most")
+                  .map(q -> "at most " + q.exact().decimal(3) + " mm")
+                  .orElse("");
       findings.add(
           new Finding(
               often ? Finding.Rank.CAUTION : Finding.Rank.NOTE,

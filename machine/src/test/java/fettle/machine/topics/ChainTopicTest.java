@@ -27,8 +27,7 @@ class ChainTopicTest {
 
   @Test
   void randomDrawsLieBetweenTheSpreadAndTheWorstCase() {
-    double sigma =
-        Math.sqrt((2 * 0.015 * 0.015 + 2 * 0.02 * 0.02) / 3 + 0.008 * 0.008 / 2);
+    double sigma = Math.sqrt((2 * 0.015 * 0.015 + 2 * 0.02 * 0.02) / 3 + 0.008 * 0.008 / 2);
     double drawn = value("how far out in 95 of 100");
     // A sum of five even spreads is nearly normal: 1.96 sigma, a little less for its short tails.
     assertThat(drawn).isBetween(1.85 * sigma, 1.98 * sigma);
