@@ -40,6 +40,11 @@ final class Shelf {
     return history;
   }
 
+  /** Returns the folder for what took long to reckon and can be reckoned again. */
+  Path reckoned() {
+    return folder.resolve(".reckoned");
+  }
+
   /** Reads the book as it is on the disk now. */
   Opened open() {
     Parsed<BookFiles> read = BookFiles.read(folder);

@@ -23,6 +23,7 @@ public final class Topics {
           new ClampTopic(),
           new GearTopic(),
           new ThreadTopic(),
+          new ChainTopic(),
           new ControlTopic());
 
   private Topics() {}

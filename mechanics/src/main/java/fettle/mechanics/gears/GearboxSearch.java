@@ -174,9 +174,25 @@ public final class GearboxSearch {
     return new GearboxSearch(query, cancelled, watcher).outcome(query.mostMultipliers);
   }
 
+  /**
+   * Takes up a search again from a box found before: only boxes with fewer wheels are looked for.
+   *
+   * @param query what is asked
+   * @param known a box that serves the query
+   * @param cancelled asked often; the best found so far is returned when it says yes
+   * @param watcher told how far the search has come
+   */
+  public static Outcome resumed(
+      Query query, Design known, BooleanSupplier cancelled, Consumer<Progress> watcher) {
+    GearboxSearch search = new GearboxSearch(query, cancelled, watcher);
+    search.best = known;
+    return search.outcome(query.mostMultipliers);
+  }
+
   private Outcome outcome(int mostMultipliers) {
     List<Level> levels = new ArrayList<>();
-    best = plainBox();
+    Design plain = plainBox();
+    best = best.cone().isEmpty() || plain.wheels() < best.wheels() ? plain : best;
     int targets = larger().size();
     int open = Integer.MAX_VALUE;
     for (int r = 1; r <= targets; r++) {
@@ -430,7 +446,7 @@ public final class GearboxSearch {
     if (sets > mostSets || cancelled.getAsBoolean()) {
       cut = true;
     }
-    if (sets % 256 == 0) {
+    if (sets % 16 == 0) {
       watcher.accept(new Progress(r, sets, best.wheels()));
     }
     return cut;
