@@ -7,16 +7,17 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * The best order of jobs if each is done in one go and nothing has to be waited for: a search over
- * sets of finished jobs that keeps, for each set, every pair of time and cost that no other beats in
- * both.
+ * The best order of jobs if each is done in one go: a search over sets of finished jobs that keeps,
+ * for each set, every label that no other beats in work, time and cost.
  *
- * <p>Its cost is a bound for every plan, deliveries or not. For if only the last task of a job has a
- * worth, and other jobs wait for that last task only, then moving every other task back to just
- * before its own job's last task delays no last task; work that is started later is never slower and
- * never wasted where it was not before; and the lathe is stripped no longer than the tasks that must
- * be done in between take. Leaving out deliveries can only help. {@link #applies} tells whether the
- * list is of that form.
+ * <p>Its cost is a bound for every plan. For let only the last task of a job have a worth, and other
+ * jobs wait for that last task only ({@link #applies} tells whether the list is of that form), and
+ * let the jobs be named in the order in which a plan ends them. Then a job cannot end before all the
+ * work of it and of those before it is done, nor before its things have arrived and what must follow
+ * is done, nor before the job before it has ended and its own last task is done; its work is helped
+ * at most by what ended before it; its work is lost wherever it ends before what would have saved
+ * it; and the lathe is stripped at least as long as the tasks that must be done in between take.
+ * Nothing else is counted. If every job can be done in one go without waiting, the bound is reached.
  */
 final class BlockSearch {
 
@@ -26,16 +27,18 @@ final class BlockSearch {
    * The answer.
    *
    * @param jobs the jobs in the best order
-   * @param cost what that order costs if nothing has to be waited for
+   * @param cost no plan costs less
    */
   record Best(List<String> jobs, long cost) {}
 
-  private record Label(int ticks, long cost, int job, @org.jspecify.annotations.Nullable Label from) {}
+  private record Label(int work, int end, long cost, int job, @org.jspecify.annotations.Nullable Label from) {}
 
   private final Worklist list;
   private final List<String> jobs;
   private final Map<String, Integer> jobOfTask = new HashMap<>();
   private final int[] needs;
+  private final int[] arrivals;
+  private final int[] closing;
   private final List<List<Task>> tasks = new ArrayList<>();
   private final Set<String> inside = new java.util.HashSet<>();
   private final Map<String, Long> strippedRate = new HashMap<>();
@@ -58,6 +61,8 @@ final class BlockSearch {
         needs[job] |= other == job ? 0 : 1 << other;
       }
     }
+    arrivals = java.util.stream.IntStream.range(0, jobs.size()).map(this::arrival).toArray();
+    closing = java.util.stream.IntStream.range(0, jobs.size()).map(this::closing).toArray();
     for (Worklist.Strip strip : list.strips()) {
       for (String task : list.within(strip)) {
         inside.add(task);
@@ -105,7 +110,7 @@ final class BlockSearch {
     for (int set = 0; set <= all; set++) {
       labels.add(new ArrayList<>());
     }
-    labels.get(0).add(new Label(0, 0, -1, null));
+    labels.get(0).add(new Label(0, 0, 0, -1, null));
     for (int set = 0; set < all; set++) {
       for (int job = 0; job < jobs.size(); job++) {
         if ((set >> job & 1) == 0 && (needs[job] & ~set) == 0) {
@@ -147,9 +152,38 @@ final class BlockSearch {
             .sum();
     List<Label> target = labels.get(set | 1 << job);
     for (Label from : labels.get(set)) {
-      int end = from.ticks + ticks;
-      offer(target, new Label(end, from.cost + cost + worth * end, job, from));
+      int work = from.work + ticks;
+      int end = Math.max(Math.max(work, arrivals[job]), from.end + closing[job]);
+      offer(target, new Label(work, end, from.cost + cost + worth * end, job, from));
     }
+  }
+
+  /** Returns the tick before which a job cannot end, for its deliveries. */
+  private int arrival(int job) {
+    int latest = 0;
+    for (Task task : tasks.get(job)) {
+      int tail = 0;
+      for (Task later : tasks.get(job)) {
+        boolean follows =
+            later.key().equals(task.key()) || list.before(later.key()).contains(task.key());
+        tail += follows ? least(later) : 0;
+      }
+      latest = Math.max(latest, task.release() + tail);
+    }
+    return latest;
+  }
+
+  private int closing(int job) {
+    return list.worths().stream()
+        .map(w -> list.byKey().get(w.task()))
+        .filter(t -> t.job().equals(jobs.get(job)))
+        .mapToInt(this::least)
+        .max()
+        .orElse(0);
+  }
+
+  private int least(Task task) {
+    return Worklist.ticks(task, list.helping(task));
   }
 
   private long wasted(int set, int job) {
@@ -164,11 +198,15 @@ final class BlockSearch {
 
   private static void offer(List<Label> labels, Label fresh) {
     for (Label label : labels) {
-      if (label.ticks <= fresh.ticks && label.cost <= fresh.cost) {
+      if (beats(label, fresh)) {
         return;
       }
     }
-    labels.removeIf(l -> fresh.ticks <= l.ticks && fresh.cost <= l.cost);
+    labels.removeIf(l -> beats(fresh, l));
     labels.add(fresh);
+  }
+
+  private static boolean beats(Label a, Label b) {
+    return a.work <= b.work && a.end <= b.end && a.cost <= b.cost;
   }
 }

@@ -28,7 +28,7 @@ public final class Orders {
     }
     if (progress.heard(cost.total(), blockwise.cost()) == Progress.Wish.STOP
         || !ConstraintSearch.available()) {
-      return new Order(first, cost, blockwise.cost(), "bound without waiting for deliveries");
+      return new Order(first, cost, blockwise.cost(), "every order of the changes was weighed, waits left out");
     }
     return refined(list, effort, progress, first, blockwise.cost());
   }
@@ -87,5 +87,49 @@ public final class Orders {
             .mapToLong(Worklist.Worth::perTick)
             .sum();
     return worth / Math.max(1, ticks);
+  }
+
+  /** Returns the jobs by their hours, the shortest first. */
+  static List<String> byLength(Worklist list) {
+    return list.jobs().stream()
+        .sorted(
+            Comparator.comparingInt(
+                job ->
+                    list.tasks().stream()
+                        .filter(t -> t.job().equals(job))
+                        .mapToInt(Task::ticks)
+                        .sum()))
+        .toList();
+  }
+
+  /** Returns the plan that makes every part before the lathe is stripped for the first time. */
+  static Schedule partsFirst(Worklist list, List<String> jobs) {
+    java.util.Set<String> makes = new java.util.TreeSet<>();
+    for (Task task : list.tasks()) {
+      boolean tried =
+          list.worths().stream().anyMatch(w -> w.task().equals(task.key()))
+              || list.strips().stream().anyMatch(s -> behind(list, task.key(), s.first()));
+      if (!tried) {
+        makes.add(task.key());
+      }
+    }
+    List<Task> later =
+        list.tasks().stream()
+            .map(t -> list.strips().stream().anyMatch(s -> s.first().equals(t.key())) ? t.behind(makes) : t)
+            .toList();
+    return Dispatch.of(
+        new Worklist(
+            later,
+            list.strips(),
+            list.worths(),
+            list.quickenings(),
+            list.wastes(),
+            list.rates(),
+            list.stripping()),
+        jobs);
+  }
+
+  private static boolean behind(Worklist list, String task, String strip) {
+    return task.equals(strip) || list.before(task).contains(strip);
   }
 }
