@@ -159,6 +159,7 @@ public final class Main {
     commands.put("gearing", GearingCommand::new);
     commands.put("prove", ProveCommand::new);
     commands.put("order", OrderCommand::new);
+    commands.put("wiring", WiringCommand::new);
     commands.put("reckon", ReckonCommand::new);
     commands.put("desk", DeskCommand::new);
     return java.util.Collections.unmodifiableMap(commands);
@@ -177,6 +178,8 @@ public final class Main {
         "  fettle prove BOOK [TRIAL...]       what readings say: good, not good or cannot tell");
     to.println(
         "  fettle order BOOK                  in what order the changes are made; --buying");
+    to.println(
+        "  fettle wiring BOOK [CHANGE...]     wires and terminals of the control box, checked");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");
     to.println("  fettle desk BOOK                   the book as pages, on this machine only");
     to.println("  fettle --version");

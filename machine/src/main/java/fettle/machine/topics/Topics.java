@@ -23,7 +23,8 @@ public final class Topics {
           new ClampTopic(),
           new GearTopic(),
           new ThreadTopic(),
-          new ControlTopic());
+          new ControlTopic(),
+          new ControlBoxTopic());
 
   private Topics() {}
 
