@@ -24,7 +24,15 @@ final class BoxReckoners {
 
   static List<Reckoner> all() {
     return Stream.of(
-            area(), heat(), losses(), bleed(), discharge(), categories(), rundown(), approach(), code())
+            area(),
+            heat(),
+            losses(),
+            bleed(),
+            discharge(),
+            categories(),
+            rundown(),
+            approach(),
+            code())
         .map(Reckoner::finite)
         .toList();
   }
@@ -142,8 +150,7 @@ final class BoxReckoners {
               return planning()
                   .caution(DISCHARGES)
                   .with("R", r)
-                  .with(
-                      "P", Working.of("P", Unit.W, "1000*U0^2/R", above(g, "U0"), Term.of(r)));
+                  .with("P", Working.of("P", Unit.W, "1000*U0^2/R", above(g, "U0"), Term.of(r)));
             });
   }
 
@@ -220,14 +227,14 @@ final class BoxReckoners {
               return planning()
                   .caution("Braking a chuck on a screwed nose can unscrew and throw it.")
                   .with("t", t)
-                  .with(
-                      "E", Working.of("E", Unit.J, "J*n^2/2", above(g, "J"), above(g, "n")))
+                  .with("E", Working.of("E", Unit.J, "J*n^2/2", above(g, "J"), above(g, "n")))
                   .with("S", Working.of("S", Unit.M, "1600*t", Term.of(t)));
             });
   }
 
   private static Reckoner approach() {
-    return Reckoner.of(ROOM, "guard-distance", "How far away a guard that opens before rest must be")
+    return Reckoner.of(
+            ROOM, "guard-distance", "How far away a guard that opens before rest must be")
         .number("t", Unit.S, "time to rest")
         .result("S", Unit.M, "distance")
         .source(Sources.APPROACH)
@@ -249,7 +256,8 @@ final class BoxReckoners {
         .source(Sources.CODE)
         .rule(
             g -> {
-              String code = g.text("code").toUpperCase(java.util.Locale.ROOT).replaceFirst("^IP\\s*", "");
+              String code =
+                  g.text("code").toUpperCase(java.util.Locale.ROOT).replaceFirst("^IP\\s*", "");
               if (!code.matches("[0-6][0-9]") || code.charAt(1) > '8') {
                 throw new IllegalArgumentException(
                     "code: found '" + g.text("code") + "', expected such as IP54");

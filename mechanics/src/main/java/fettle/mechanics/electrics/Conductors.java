@@ -7,12 +7,6 @@ public final class Conductors {
   private static final double[] STANDARD = {
     0.2, 0.25, 0.34, 0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240
   };
-  private static final double[][] CURRENTS = {
-    {8.6, 10.3, 13.5, 18.3, 24, 31, 44},
-    {8.5, 10.1, 13.1, 17.4, 23, 30, 40},
-    {9.8, 11.7, 15.2, 21, 28, 36, 50},
-    {10.4, 12.4, 16.1, 22, 30, 37, 52}
-  };
   private static final double[] RESISTANCES = {26.0, 19.5, 13.3, 7.98, 4.95, 3.30};
   private static final double[][] FACTORS = {
     {30, 1.15}, {35, 1.08}, {40, 1.00}, {45, 0.91}, {50, 0.82}, {55, 0.71}, {60, 0.58}
@@ -23,13 +17,19 @@ public final class Conductors {
   /** How a conductor is laid. */
   public enum Laying {
     /** Single cores in conduit. */
-    B1,
+    B1(8.6, 10.3, 13.5, 18.3, 24.0, 31.0, 44.0),
     /** A cable in conduit. */
-    B2,
+    B2(8.5, 10.1, 13.1, 17.4, 23.0, 30.0, 40.0),
     /** A cable on a surface. */
-    C,
+    C(9.8, 11.7, 15.2, 21.0, 28.0, 36.0, 50.0),
     /** A cable in free air. */
-    E
+    E(10.4, 12.4, 16.1, 22.0, 30.0, 37.0, 52.0);
+
+    private final java.util.List<Double> currents;
+
+    Laying(Double... currents) {
+      this.currents = java.util.List.of(currents);
+    }
   }
 
   private Conductors() {}
@@ -44,7 +44,7 @@ public final class Conductors {
   public static double ampacity(double section, Laying laying) {
     for (int i = 0; i < SECTIONS.length; i++) {
       if (Math.abs(SECTIONS[i] - section) < 1e-9) {
-        return CURRENTS[laying.ordinal()][i];
+        return laying.currents.get(i);
       }
     }
     throw new IllegalArgumentException(
@@ -126,7 +126,8 @@ public final class Conductors {
         return section;
       }
     }
-    throw new IllegalArgumentException("no standard section up to 240 mm2 reaches " + least + " mm2");
+    throw new IllegalArgumentException(
+        "no standard section up to 240 mm2 reaches " + least + " mm2");
   }
 
   /**

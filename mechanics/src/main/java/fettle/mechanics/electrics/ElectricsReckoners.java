@@ -106,11 +106,7 @@ public final class ElectricsReckoners {
                   .with(
                       "I_start",
                       Working.of(
-                          "I_start",
-                          Unit.A,
-                          "inrush*I",
-                          within(g, "inrush", 1, 20),
-                          Term.of(i)));
+                          "I_start", Unit.A, "inrush*I", within(g, "inrush", 1, 20), Term.of(i)));
             });
   }
 
@@ -207,7 +203,8 @@ public final class ElectricsReckoners {
         .source(Sources.PROTECTIVE)
         .rule(
             g -> {
-              double[] sections = Arrays.stream(g.numbers("S")).map(Conductors::protective).toArray();
+              double[] sections =
+                  Arrays.stream(g.numbers("S")).map(Conductors::protective).toArray();
               if (sections.length == 0) {
                 throw new IllegalArgumentException("S: give at least one section");
               }
@@ -239,9 +236,7 @@ public final class ElectricsReckoners {
                       above(g, "I"),
                       within(g, "t", 1e-4, 5),
                       within(g, "k", 10, 300));
-              return planning()
-                  .with("S_least", least)
-                  .with("S", Conductors.next(least.value()));
+              return planning().with("S_least", least).with("S", Conductors.next(least.value()));
             });
   }
 
@@ -282,7 +277,8 @@ public final class ElectricsReckoners {
     Working share = Working.of("share", Unit.PERCENT, "dU/U", Term.of(drop), above(g, "U"));
     Answer answer = planning().with("R", r).with("dU", drop).with("share", share);
     return share.value() > 0.05
-        ? answer.caution("More than 5 % is lost from the supply to the load: take a larger section.")
+        ? answer.caution(
+            "More than 5 % is lost from the supply to the load: take a larger section.")
         : answer;
   }
 
@@ -300,14 +296,16 @@ public final class ElectricsReckoners {
             g -> {
               Working trips =
                   Working.of(
-                      "I_2", Unit.A, "I_2_over_I_n*I_n", within(g, "I_2_over_I_n", 1, 3), above(g, "I_n"));
+                      "I_2",
+                      Unit.A,
+                      "I_2_over_I_n*I_n",
+                      within(g, "I_2_over_I_n", 1, 3),
+                      above(g, "I_n"));
               Working limit = Working.of("limit", Unit.A, "1.45*I_z", above(g, "I_z"));
               double b = above(g, "I_b").value();
               double n = g.number("I_n");
               boolean holds =
-                  b <= n
-                      && n <= g.number("I_z")
-                      && trips.value() <= limit.value() * (1 + 1e-12);
+                  b <= n && n <= g.number("I_z") && trips.value() <= limit.value() * (1 + 1e-12);
               return planning()
                   .with("agrees", holds ? "yes" : "no")
                   .with("I_2", trips)
@@ -326,7 +324,8 @@ public final class ElectricsReckoners {
               boolean small =
                   above(g, "I").value() <= 16 && Unit.W.fromCoherent(above(g, "P").value()) <= 3000;
               return planning()
-                  .caution("Only if the plug stays in sight and in reach of the person at the lathe.")
+                  .caution(
+                      "Only if the plug stays in sight and in reach of the person at the lathe.")
                   .with("allowed", small ? "yes" : "no");
             });
   }

@@ -19,8 +19,7 @@ final class Sources {
   static final Source ENCLOSURE =
       Source.page("IEC/VDE 0660-500", "effective cooling area by mounting");
   static final Source DISCHARGE = Source.memory("IEC 60204-1:2016", "6.2.4, 60 V within 5 s");
-  static final Source STOP =
-      Source.memory("ISO 13850:2015", "4.1; IEC 60204-1:2016, 9.2.3.4.2");
+  static final Source STOP = Source.memory("ISO 13850:2015", "4.1; IEC 60204-1:2016, 9.2.3.4.2");
   static final Source APPROACH = Source.memory("ISO 13855:2010", "walking approach 1600 mm/s");
   static final Source PLUG = Source.memory("IEC 60204-1:2016", "5.3.2, plug and socket");
   static final Source LOSSES = Source.practice("losses of drives, coils and supplies");

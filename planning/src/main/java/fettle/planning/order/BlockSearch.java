@@ -55,7 +55,7 @@ final class BlockSearch {
       tasks.add(list.tasks().stream().filter(t -> t.job().equals(job)).toList());
     }
     for (Task task : list.tasks()) {
-      int job = jobOfTask.get(task.key());
+      int job = job(task.key());
       for (String before : task.after()) {
         int other = jobOfTask.getOrDefault(before, job);
         needs[job] |= other == job ? 0 : 1 << other;
@@ -71,6 +71,10 @@ final class BlockSearch {
     }
   }
 
+  private int job(String task) {
+    return java.util.Objects.requireNonNull(jobOfTask.get(task), task);
+  }
+
   /** Tells whether the search may be used, and its cost is a bound. */
   static boolean applies(Worklist list) {
     List<String> jobs = list.jobs();
@@ -79,7 +83,7 @@ final class BlockSearch {
     }
     Map<String, String> last = new HashMap<>();
     for (Worklist.Worth worth : list.worths()) {
-      String job = list.byKey().get(worth.task()).job();
+      String job = list.task(worth.task()).job();
       if (last.put(job, worth.task()) != null) {
         return false;
       }
@@ -138,16 +142,16 @@ final class BlockSearch {
     for (Task task : tasks.get(job)) {
       List<Worklist.Quickening> force =
           list.helping(task).stream()
-              .filter(q -> (set >> jobOfTask.get(q.after()) & 1) == 1)
+              .filter(q -> (set >> job(q.after()) & 1) == 1)
               .toList();
       int taken = Worklist.ticks(task, force);
       ticks += taken;
-      cost += inside.contains(task.key()) ? strippedRate.get(task.key()) * taken : 0;
+      cost += inside.contains(task.key()) ? strippedRate.getOrDefault(task.key(), 0L) * taken : 0;
     }
     cost += wasted(set, job);
     long worth =
         list.worths().stream()
-            .filter(w -> jobOfTask.get(w.task()) == job)
+            .filter(w -> job(w.task()) == job)
             .mapToLong(Worklist.Worth::perTick)
             .sum();
     List<Label> target = labels.get(set | 1 << job);
@@ -175,7 +179,7 @@ final class BlockSearch {
 
   private int closing(int job) {
     return list.worths().stream()
-        .map(w -> list.byKey().get(w.task()))
+        .map(w -> list.task(w.task()))
         .filter(t -> t.job().equals(jobs.get(job)))
         .mapToInt(this::least)
         .max()
@@ -189,9 +193,9 @@ final class BlockSearch {
   private long wasted(int set, int job) {
     long sum = 0;
     for (Worklist.Waste waste : list.wastes()) {
-      int until = jobOfTask.get(waste.until());
+      int until = job(waste.until());
       boolean tooEarly = until != job && (set >> until & 1) == 0;
-      sum += jobOfTask.get(waste.task()) == job && tooEarly ? waste.cost() : 0;
+      sum += job(waste.task()) == job && tooEarly ? waste.cost() : 0;
     }
     return sum;
   }

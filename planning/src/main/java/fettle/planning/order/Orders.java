@@ -83,7 +83,7 @@ public final class Orders {
         list.tasks().stream().filter(t -> t.job().equals(job)).mapToInt(Task::ticks).sum();
     double worth =
         list.worths().stream()
-            .filter(w -> list.byKey().get(w.task()).job().equals(job))
+            .filter(w -> list.task(w.task()).job().equals(job))
             .mapToLong(Worklist.Worth::perTick)
             .sum();
     return worth / Math.max(1, ticks);

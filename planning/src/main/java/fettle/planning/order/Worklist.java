@@ -108,6 +108,14 @@ public record Worklist(
     return Collections.unmodifiableMap(map);
   }
 
+  /** Returns the task of that key. */
+  public Task task(String key) {
+    return tasks.stream()
+        .filter(t -> t.key().equals(key))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("there is no task '" + key + "'"));
+  }
+
   /** Returns the jobs in the order listed. */
   public List<String> jobs() {
     return tasks.stream().map(Task::job).distinct().toList();
