@@ -173,11 +173,11 @@ public final class Main {
         "  fettle check BOOK                  what is wrong with a book, with file and line");
     to.println("  fettle new FOLDER                  start a book from a starter lathe");
     to.println(
-        "  fettle gearing BOOK threads        change gears for every thread; or teeth for a travel");
+        "  fettle gearing BOOK threads        change gears for every thread; or teeth for a"
+            + " travel");
     to.println(
         "  fettle prove BOOK [TRIAL...]       what readings say: good, not good or cannot tell");
-    to.println(
-        "  fettle order BOOK                  in what order the changes are made; --buying");
+    to.println("  fettle order BOOK                  in what order the changes are made; --buying");
     to.println(
         "  fettle wiring BOOK [CHANGE...]     wires and terminals of the control box, checked");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");

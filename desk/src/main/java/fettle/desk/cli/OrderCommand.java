@@ -54,11 +54,9 @@ final class OrderCommand implements Command {
   public ExitStatus run(ParseResult given, Terminal terminal) {
     Book book = Books.open(given.word(0));
     Terms standing = Terms.of(book.shop());
-    Terms.Made made =
-        given.on("--anew") ? Terms.Made.AS_IF_NOTHING_WERE : Terms.Made.LEFT_OUT;
+    Terms.Made made = given.on("--anew") ? Terms.Made.AS_IF_NOTHING_WERE : Terms.Made.LEFT_OUT;
     Terms usual =
-        new Terms(
-            standing.hoursAWeek(), standing.downtime(), standing.lostWork(), Map.of(), made);
+        new Terms(standing.hoursAWeek(), standing.downtime(), standing.lostWork(), Map.of(), made);
     List<String> keys = keys(book, given);
     if (given.on("--buying")) {
       BuyingList buying = BuyingList.of(book, keys);
@@ -81,7 +79,10 @@ final class OrderCommand implements Command {
     OrderAnswer answer =
         new OrderAnswer(
             book, tried, order, Alternative.of(tried.list(), order), start, work, before);
-    terminal.out().println(given.on("--json") ? OrderJson.text(answer) : TextOrder.text(answer, terminal.width()));
+    terminal
+        .out()
+        .println(
+            given.on("--json") ? OrderJson.text(answer) : TextOrder.text(answer, terminal.width()));
     searching.shown();
     return ExitStatus.DONE;
   }
@@ -93,8 +94,7 @@ final class OrderCommand implements Command {
     }
     boolean anew = given.on("--anew");
     boolean ideas = given.on("--everything");
-    return book.keys(
-        s -> s != Stage.DROPPED && (s.meant() || ideas) && (anew || !s.done()));
+    return book.keys(s -> s != Stage.DROPPED && (s.meant() || ideas) && (anew || !s.done()));
   }
 
   private static BookWork sound(BookWork work) {

@@ -9,7 +9,8 @@ final class TextBuying {
   private TextBuying() {}
 
   static String text(BuyingList buying) {
-    StringBuilder out = new StringBuilder("TO BUY (prices are the owner's; '?' where none is given)\n");
+    StringBuilder out =
+        new StringBuilder("TO BUY (prices are the owner's; '?' where none is given)\n");
     String change = "";
     for (BuyingList.Line line : buying.lines()) {
       if (!line.change().equals(change)) {

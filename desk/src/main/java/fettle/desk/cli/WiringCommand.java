@@ -31,7 +31,8 @@ final class WiringCommand implements Command {
   public ExitStatus run(ParseResult given, Terminal terminal) {
     Book book = Books.open(given.word(0));
     List<String> keys = new ArrayList<>(book.keys(Stage::done));
-    keys.addAll(given.words(1).isEmpty() ? book.keys(Stage::meant) : Books.keys(book, given.words(1)));
+    keys.addAll(
+        given.words(1).isEmpty() ? book.keys(Stage::meant) : Books.keys(book, given.words(1)));
     State state = Books.sound(State.of(book, "", keys));
     Values box =
         state

@@ -27,7 +27,9 @@ final class Words {
     return number((double) ticks / Worklist.HOUR) + " h";
   }
 
-  /** Returns a text in lines of at most so many characters, each after the first behind a margin. */
+  /**
+   * Returns a text in lines of at most so many characters, each after the first behind a margin.
+   */
   static String wrapped(String text, int width, String margin) {
     StringBuilder out = new StringBuilder();
     int column = margin.length();

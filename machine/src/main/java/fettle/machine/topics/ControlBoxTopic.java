@@ -166,10 +166,7 @@ final class ControlBoxTopic implements Topic {
               Term.exact("W", Math.max(x, z), Unit.MM),
               Term.exact("H", body.size().y(), Unit.MM),
               Term.exact("D", Math.min(x, z), Unit.MM));
-      Term power =
-          motor
-              .map(m -> m.need("power").term("P_m"))
-              .orElse(Term.exact("P_m", 0, Unit.W));
+      Term power = motor.map(m -> m.need("power").term("P_m")).orElse(Term.exact("P_m", 0, Unit.W));
       Working loss =
           Working.of(
               "P",
@@ -179,8 +176,7 @@ final class ControlBoxTopic implements Topic {
               box.need("inverter loss").term("share"),
               Term.exact("coils", box.needCount("coils")),
               COIL);
-      Working rise =
-          Working.of("dT", Unit.K, "P/(k*A)", Term.of(loss), PASSED, Term.of(area));
+      Working rise = Working.of("dT", Unit.K, "P/(k*A)", Term.of(loss), PASSED, Term.of(area));
       add("faces that shed heat", area, Better.HIGHER, HEAT);
       add("heat set free in the box", loss, Better.LOWER, HEAT);
       String id = add("warmer inside than the room", rise, Better.LOWER, HEAT);

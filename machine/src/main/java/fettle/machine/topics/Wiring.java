@@ -121,7 +121,8 @@ public record Wiring(List<Wire> wires, List<String> exposed) {
                   : " is green-yellow, which is for protective conductors alone."));
     }
     if (wire.potential().matches("N( .*)?") != wire.colour().equals("light blue")) {
-      wrong.add("wire " + wire.number() + ": light blue is the colour of the neutral, and only of it.");
+      wrong.add(
+          "wire " + wire.number() + ": light blue is the colour of the neutral, and only of it.");
     }
   }
 

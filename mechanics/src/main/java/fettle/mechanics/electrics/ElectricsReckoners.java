@@ -18,8 +18,8 @@ public final class ElectricsReckoners {
 
   /** The sentence that goes with every electrical figure. */
   public static final String DEFERENCE =
-      "Planning figures. Connection, protective measures, testing and putting into service are to be"
-          + " done or approved by a person licensed where you live; local codes override.";
+      "Planning figures. Connection, protective measures, testing and putting into service are to"
+          + " be done or approved by a person licensed where you live; local codes override.";
 
   private static final double LEAST = 1e-12;
   private static final double MOST = 1e12;
@@ -213,7 +213,8 @@ public final class ElectricsReckoners {
               return leaks
                   ? answer.caution(
                       "More than 10 mA flow in the protective conductor: it needs 10 mm2 of copper,"
-                          + " a second one, or monitoring; ask which residual-current device suits.")
+                          + " a second one, or monitoring; ask which residual-current device"
+                          + " suits.")
                   : answer;
             });
   }

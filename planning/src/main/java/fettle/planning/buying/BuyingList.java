@@ -135,7 +135,8 @@ public record BuyingList(List<Line> lines, List<Cost> costs) {
         change.values().map("steps").values().stream()
             .mapToDouble(s -> s.quantity("hours").map(Quantity::value).orElse(0.0))
             .sum();
-    double hours = steps > 0 ? steps : change.values().quantity("hours").map(Quantity::value).orElse(0.0);
+    double hours =
+        steps > 0 ? steps : change.values().quantity("hours").map(Quantity::value).orElse(0.0);
     return new Cost(
         change.key(),
         listed,

@@ -12,14 +12,12 @@ import java.util.List;
  * @param stripped ticks during which the lathe lacks something
  * @param firstBenefit tick at which the first change is proved
  */
-public record Alternative(
-    String name, Schedule plan, Cost cost, int stripped, int firstBenefit) {
+public record Alternative(String name, Schedule plan, Cost cost, int stripped, int firstBenefit) {
 
   private static Alternative of(String name, Worklist list, Schedule plan) {
     int first =
         list.worths().stream().mapToInt(w -> plan.end(w.task())).min().orElse(plan.finish());
-    return new Alternative(
-        name, plan, Costing.of(list, plan), Costing.stripped(list, plan), first);
+    return new Alternative(name, plan, Costing.of(list, plan), Costing.stripped(list, plan), first);
   }
 
   /** Returns the best order and, beside it, orders that other rules would give. */

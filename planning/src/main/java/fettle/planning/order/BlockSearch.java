@@ -10,14 +10,15 @@ import java.util.Set;
  * The best order of jobs if each is done in one go: a search over sets of finished jobs that keeps,
  * for each set, every label that no other beats in work, time and cost.
  *
- * <p>Its cost is a bound for every plan. For let only the last task of a job have a worth, and other
- * jobs wait for that last task only ({@link #applies} tells whether the list is of that form), and
- * let the jobs be named in the order in which a plan ends them. Then a job cannot end before all the
- * work of it and of those before it is done, nor before its things have arrived and what must follow
- * is done, nor before the job before it has ended and its own last task is done; its work is helped
- * at most by what ended before it; its work is lost wherever it ends before what would have saved
- * it; and the lathe is stripped at least as long as the tasks that must be done in between take.
- * Nothing else is counted. If every job can be done in one go without waiting, the bound is reached.
+ * <p>Its cost is a bound for every plan. For let only the last task of a job have a worth, and
+ * other jobs wait for that last task only ({@link #applies} tells whether the list is of that
+ * form), and let the jobs be named in the order in which a plan ends them. Then a job cannot end
+ * before all the work of it and of those before it is done, nor before its things have arrived and
+ * what must follow is done, nor before the job before it has ended and its own last task is done;
+ * its work is helped at most by what ended before it; its work is lost wherever it ends before what
+ * would have saved it; and the lathe is stripped at least as long as the tasks that must be done in
+ * between take. Nothing else is counted. If every job can be done in one go without waiting, the
+ * bound is reached.
  */
 final class BlockSearch {
 
@@ -31,7 +32,8 @@ final class BlockSearch {
    */
   record Best(List<String> jobs, long cost) {}
 
-  private record Label(int work, int end, long cost, int job, @org.jspecify.annotations.Nullable Label from) {}
+  private record Label(
+      int work, int end, long cost, int job, @org.jspecify.annotations.Nullable Label from) {}
 
   private final Worklist list;
   private final List<String> jobs;
@@ -90,7 +92,8 @@ final class BlockSearch {
     }
     for (Task task : list.tasks()) {
       String end = last.get(task.job());
-      boolean closes = task.key().equals(end) || (end != null && list.before(end).contains(task.key()));
+      boolean closes =
+          task.key().equals(end) || (end != null && list.before(end).contains(task.key()));
       boolean foreign =
           task.after().stream()
               .map(list.byKey()::get)
@@ -141,9 +144,7 @@ final class BlockSearch {
     long cost = 0;
     for (Task task : tasks.get(job)) {
       List<Worklist.Quickening> force =
-          list.helping(task).stream()
-              .filter(q -> (set >> job(q.after()) & 1) == 1)
-              .toList();
+          list.helping(task).stream().filter(q -> (set >> job(q.after()) & 1) == 1).toList();
       int taken = Worklist.ticks(task, force);
       ticks += taken;
       cost += inside.contains(task.key()) ? strippedRate.getOrDefault(task.key(), 0L) * taken : 0;

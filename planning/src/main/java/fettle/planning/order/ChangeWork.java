@@ -121,7 +121,8 @@ final class ChangeWork {
 
   /** A change without steps is made, then fitted. */
   private void supposed() {
-    double hours = change.values().quantity("hours").map(Quantity::value).orElse(UNSAID_HOURS * HOUR);
+    double hours =
+        change.values().quantity("hours").map(Quantity::value).orElse(UNSAID_HOURS * HOUR);
     double down = change.values().quantity("down").map(Quantity::value).orElse(0.0);
     notes.add(
         change.key()
@@ -194,13 +195,15 @@ final class ChangeWork {
                 Nearest.hint(step, steps)));
       }
     }
-    double said =
-        purchase.quantity("lead time").map(q -> q.value() / DAY).orElse(USUAL_DAYS);
+    double said = purchase.quantity("lead time").map(q -> q.value() / DAY).orElse(USUAL_DAYS);
     if (!purchase.has("lead time")) {
       notes.add(key(name) + " says no lead time; 7 days are supposed.");
     }
     double days =
-        terms.days().getOrDefault(key(name), purchase.flag("in hand") ? Double.valueOf(0) : Double.valueOf(said));
+        terms
+            .days()
+            .getOrDefault(
+                key(name), purchase.flag("in hand") ? Double.valueOf(0) : Double.valueOf(said));
     deliveries.add(new Delivery(key(name), days, waiting));
     for (String task : waiting) {
       tasks.computeIfPresent(
@@ -262,8 +265,7 @@ final class ChangeWork {
       loses.add(BookWork.ALL);
       loses.add("turning");
     }
-    return List.of(
-        new Worklist.Strip(change.key(), down.get(0), down.get(down.size() - 1), loses));
+    return List.of(new Worklist.Strip(change.key(), down.get(0), down.get(down.size() - 1), loses));
   }
 
   List<String> keys(Work.Kind kind) {

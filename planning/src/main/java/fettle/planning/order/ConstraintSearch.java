@@ -21,7 +21,8 @@ import java.util.Map;
 
 /**
  * The order of work as a constraint model with whole numbers, solved with a fixed seed on one
- * thread, so that the same list gives the same plan. The only class that touches the native library.
+ * thread, so that the same list gives the same plan. The only class that touches the native
+ * library.
  */
 final class ConstraintSearch {
 
@@ -171,8 +172,7 @@ final class ConstraintSearch {
       return;
     }
     IntVar time = model.newIntVar(0, task.ticks(), "taken " + task.key());
-    model.addEquality(
-        LinearExpr.newBuilder().add(start(task.key())).add(time), end(task.key()));
+    model.addEquality(LinearExpr.newBuilder().add(start(task.key())).add(time), end(task.key()));
     IntVar[] columns = new IntVar[helping.size() + 1];
     for (int i = 0; i < helping.size(); i++) {
       columns[i] = (BoolVar) startsAfter(task.key(), helping.get(i).after());

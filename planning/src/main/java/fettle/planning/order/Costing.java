@@ -22,8 +22,7 @@ public final class Costing {
     if (!broken.isEmpty()) {
       throw new IllegalStateException("the plan breaks rules: " + broken);
     }
-    long waiting =
-        list.worths().stream().mapToLong(w -> w.perTick() * plan.end(w.task())).sum();
+    long waiting = list.worths().stream().mapToLong(w -> w.perTick() * plan.end(w.task())).sum();
     long waste =
         list.wastes().stream()
             .filter(w -> plan.start(w.task()) < plan.end(w.until()))

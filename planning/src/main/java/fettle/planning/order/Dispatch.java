@@ -73,7 +73,8 @@ final class Dispatch {
     }
     Task second = null;
     for (Task task : ranked) {
-      if (ready(task, now, lost) && (open.isEmpty() || !within.containsKey(task.key()) || open.contains(task.key()))) {
+      if (ready(task, now, lost)
+          && (open.isEmpty() || !within.containsKey(task.key()) || open.contains(task.key()))) {
         if (open.isEmpty() || open.contains(task.key())) {
           return task;
         }

@@ -28,7 +28,8 @@ public final class Orders {
     }
     if (progress.heard(cost.total(), blockwise.cost()) == Progress.Wish.STOP
         || !ConstraintSearch.available()) {
-      return new Order(first, cost, blockwise.cost(), "every order of the changes was weighed, waits left out");
+      return new Order(
+          first, cost, blockwise.cost(), "every order of the changes was weighed, waits left out");
     }
     return refined(list, effort, progress, first, blockwise.cost());
   }
@@ -43,8 +44,7 @@ public final class Orders {
 
   private static Order refined(
       Worklist list, Effort effort, Progress progress, Schedule first, long floor) {
-    ConstraintSearch.Found found =
-        ConstraintSearch.search(list, floor, first, effort, progress);
+    ConstraintSearch.Found found = ConstraintSearch.search(list, floor, first, effort, progress);
     Optional<Schedule> plan = found.plan();
     Cost before = Costing.of(list, first);
     Cost after = plan.map(p -> Costing.of(list, p)).orElse(before);
@@ -115,7 +115,11 @@ public final class Orders {
     }
     List<Task> later =
         list.tasks().stream()
-            .map(t -> list.strips().stream().anyMatch(s -> s.first().equals(t.key())) ? t.behind(makes) : t)
+            .map(
+                t ->
+                    list.strips().stream().anyMatch(s -> s.first().equals(t.key()))
+                        ? t.behind(makes)
+                        : t)
             .toList();
     return Dispatch.of(
         new Worklist(

@@ -5,7 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What the shop's owner says about time and worth, and what is tried in place of what the book says.
+ * What the shop's owner says about time and worth, and what is tried in place of what the book
+ * says.
  *
  * @param hoursAWeek time in the shop in a week [h]
  * @param downtime points that an hour with the lathe stripped costs
@@ -14,11 +15,7 @@ import java.util.Optional;
  * @param made whether what is done is taken as done
  */
 public record Terms(
-    double hoursAWeek,
-    double downtime,
-    double lostWork,
-    Map<String, Double> days,
-    Made made) {
+    double hoursAWeek, double downtime, double lostWork, Map<String, Double> days, Made made) {
 
   private static final double HOUR = 3600;
 

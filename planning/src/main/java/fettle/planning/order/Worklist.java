@@ -156,7 +156,9 @@ public record Worklist(
     return found;
   }
 
-  /** Returns the tasks that can only be done while the lathe is stripped, first and last included. */
+  /**
+   * Returns the tasks that can only be done while the lathe is stripped, first and last included.
+   */
   public Set<String> within(Strip strip) {
     Set<String> inside = new LinkedHashSet<>();
     Set<String> beforeLast = before(strip.last());

@@ -11,8 +11,7 @@ import java.util.List;
  * @param lines what is done, in order
  * @param lacks what the lathe lacks for it, each with the way round; empty if it lacks nothing
  */
-public record Route(
-    String part, String stock, double cut, List<Line> lines, List<String> lacks) {
+public record Route(String part, String stock, double cut, List<Line> lines, List<String> lacks) {
 
   private static final double SHORTEST = 0.7;
   private static final double LONGEST = 1.6;

@@ -182,7 +182,8 @@ public final class TurnedRoute {
       line(number, "knurl " + step.name(), holding, "knurling tool", wide, speed / 3, 0.2, 2, l, 5);
     }
     if (step.teeth() != null) {
-      line(number, "cut teeth on " + step.name(), "dividing head", "gear cutter", 0, 0, 0, 1, 0, 90);
+      line(
+          number, "cut teeth on " + step.name(), "dividing head", "gear cutter", 0, 0, 0, 1, 0, 90);
     }
   }
 
@@ -245,7 +246,17 @@ public final class TurnedRoute {
       String size = step.name() + ", diameter " + d;
       double l = step.length().nominal() + APPROACH;
       double preparing = measuring(step) + 2;
-      line(number, "bore " + size, holding, "boring tool", d, speed, FINE_FEED, passes, l, preparing);
+      line(
+          number,
+          "bore " + size,
+          holding,
+          "boring tool",
+          d,
+          speed,
+          FINE_FEED,
+          passes,
+          l,
+          preparing);
     }
   }
 
@@ -266,6 +277,7 @@ public final class TurnedRoute {
     boolean fresh = lines.stream().noneMatch(l -> l.setUp() == number);
     double preparing = (minutes + (fresh ? 5 : 0)) * MINUTE;
     lines.add(
-        new Route.Line(number, what, holding, cutter, n, turns ? feed : 0, passes, preparing, time));
+        new Route.Line(
+            number, what, holding, cutter, n, turns ? feed : 0, passes, preparing, time));
   }
 }

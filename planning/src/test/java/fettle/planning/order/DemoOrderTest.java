@@ -24,8 +24,7 @@ class DemoOrderTest {
     Book book = Book.read(BookFiles.read(BOOK).value()).value();
     Terms said = Terms.of(book.shop());
     Terms terms =
-        new Terms(
-            hours, said.downtime(), said.lostWork(), days, Terms.Made.AS_IF_NOTHING_WERE);
+        new Terms(hours, said.downtime(), said.lostWork(), days, Terms.Made.AS_IF_NOTHING_WERE);
     return BookWork.of(book, book.changes().keySet(), terms);
   }
 

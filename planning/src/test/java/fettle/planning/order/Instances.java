@@ -56,8 +56,7 @@ final class Instances {
       String job = (String) row[0];
       tasks.add(task(job + "1", job, (int) row[1], "", ""));
       tasks.add(
-          new Task(
-              job + "2", job, (int) row[2] * Worklist.HOUR, 0, Set.of(), Set.of(job + "1")));
+          new Task(job + "2", job, (int) row[2] * Worklist.HOUR, 0, Set.of(), Set.of(job + "1")));
       worths.add(new Worklist.Worth(job + "2", perHour((int) row[3])));
       quick.add(new Worklist.Quickening(job + "2", (int) row[4], Set.of("H1", "Q1", "D1")));
     }
@@ -78,13 +77,7 @@ final class Instances {
       worths.add(new Worklist.Worth(key, perHour(worth[i])));
     }
     return new Worklist(
-        tasks,
-        List.of(),
-        worths,
-        List.of(),
-        List.of(),
-        Map.of(),
-        Worklist.Stripping.MAY_OVERLAP);
+        tasks, List.of(), worths, List.of(), List.of(), Map.of(), Worklist.Stripping.MAY_OVERLAP);
   }
 
   private static long perHour(int points) {

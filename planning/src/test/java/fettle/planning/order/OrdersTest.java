@@ -110,8 +110,7 @@ class OrdersTest {
         Orders.constrained(list, BRIEF, Progress.SILENT));
   }
 
-  private static void permute(
-      String done, String open, Worklist list, Map<String, Double> priced) {
+  private static void permute(String done, String open, Worklist list, Map<String, Double> priced) {
     if (open.isEmpty()) {
       Schedule plan = straight(list, List.of(done.split("")));
       if (Costing.broken(list, plan).isEmpty()) {

@@ -38,7 +38,10 @@ class RouteTest {
   void theSpeedIsTheNextLowerOneAndTheTimeFollows() {
     Route route = TurnedRoute.of(shaft(30, 60), LATHE);
     Route.Line rough =
-        route.lines().stream().filter(l -> l.what().startsWith("rough middle")).findFirst().orElseThrow();
+        route.lines().stream()
+            .filter(l -> l.what().startsWith("rough middle"))
+            .findFirst()
+            .orElseThrow();
     // 25 m/min on 30 mm is 265 rpm; the lathe has 210. 22 mm of path at 0.15 mm a turn, one pass.
     assertThat(rough.speed() / RPM).isEqualTo(210, within(1e-9));
     assertThat(rough.passes()).isEqualTo(1);
