@@ -159,6 +159,8 @@ public final class Main {
     commands.put("gearing", GearingCommand::new);
     commands.put("prove", ProveCommand::new);
     commands.put("sheets", SheetsCommand::new);
+    commands.put("order", OrderCommand::new);
+    commands.put("wiring", WiringCommand::new);
     commands.put("reckon", ReckonCommand::new);
     commands.put("desk", DeskCommand::new);
     commands.put("completion", () -> new ShellCommand("completion", ShellCommand::completion));
@@ -184,6 +186,9 @@ public final class Main {
     to.println(
         "  fettle prove BOOK [TRIAL...]       what readings say: good, not good or cannot tell");
     to.println("  fettle sheets BOOK --out DIR       drawings, solids and parts lists of the changes");
+    to.println("  fettle order BOOK                  in what order the changes are made; --buying");
+    to.println(
+        "  fettle wiring BOOK [CHANGE...]     wires and terminals of the control box, checked");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");
     to.println("  fettle desk BOOK                   the book as pages, on this machine only");
     to.println("  fettle completion                  completion of words for bash and zsh");

@@ -24,7 +24,8 @@ public final class Topics {
           new GearTopic(),
           new ThreadTopic(),
           new ChainTopic(),
-          new ControlTopic());
+          new ControlTopic(),
+          new ControlBoxTopic());
 
   private Topics() {}
 
