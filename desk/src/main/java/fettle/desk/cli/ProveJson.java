@@ -1,6 +1,7 @@
 package fettle.desk.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import fettle.machine.trials.Chart;
 import fettle.machine.trials.Judged;
 import fettle.machine.trials.Measured;
 import fettle.machine.trials.Met;
@@ -8,6 +9,7 @@ import fettle.machine.trials.Proof;
 import fettle.mechanics.base.Unit;
 import fettle.mechanics.metrology.Contribution;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 
@@ -51,10 +53,38 @@ final class ProveJson {
       json.writeEndObject();
     }
     json.writeEndArray();
+    if (proof.chart().isPresent()) {
+      chart(json, proof.chart().get());
+    }
     words(json, "gaps", proof.gaps());
     words(json, "outliers", proof.outliers());
     words(json, "notes", proof.notes());
     words(json, "cautions", proof.cautions());
+    json.writeEndObject();
+  }
+
+  private static void chart(JsonGenerator json, Chart chart) throws IOException {
+    Unit unit = chart.unit();
+    json.writeObjectFieldStart("chart");
+    json.writeStringField("unit", unit.symbol());
+    json.writeNumberField("settled", chart.settled());
+    Json.number(json, "centre", unit.fromCoherent(chart.centre()));
+    Json.number(json, "warning", unit.fromCoherent(chart.warning()));
+    Json.number(json, "action", unit.fromCoherent(chart.action()));
+    json.writeArrayFieldStart("points");
+    for (int i = 0; i < chart.points().size(); i++) {
+      Chart.Point point = chart.points().get(i);
+      json.writeStartObject();
+      json.writeStringField("date", LocalDate.ofEpochDay((long) point.day()).toString());
+      Json.number(json, "hours", point.hours());
+      Json.number(json, "value", unit.fromCoherent(point.value()));
+      Json.number(json, "average", unit.fromCoherent(point.average()));
+      Json.number(json, "averageLimit", unit.fromCoherent(chart.averageAction().get(i)));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    words(json, "signals", chart.signals());
+    json.writeStringField("service", chart.service());
     json.writeEndObject();
   }
 

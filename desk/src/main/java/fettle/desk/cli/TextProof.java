@@ -1,5 +1,6 @@
 package fettle.desk.cli;
 
+import fettle.machine.trials.Chart;
 import fettle.machine.trials.Judged;
 import fettle.machine.trials.Limit;
 import fettle.machine.trials.Measured;
@@ -34,6 +35,7 @@ final class TextProof {
               + proof.trial().values().text("date").map(d -> ", " + d).orElse(""));
       proof.lines().forEach(this::line);
       table(proof);
+      proof.chart().ifPresent(this::chart);
       proof.gaps().forEach(g -> say("  gap: " + g));
       proof.outliers().forEach(o -> say("  stands out (kept): " + o));
       proof.notes().forEach(n -> say("  note: " + n));
@@ -101,6 +103,24 @@ final class TextProof {
             + Numbers.fixed(f.normalised(), 2)
             + ", "
             + f.words());
+  }
+
+  private void chart(Chart chart) {
+    say(
+        "  over the years: "
+            + chart.points().size()
+            + " readings, the first "
+            + chart.settled()
+            + " settled at "
+            + shown(chart.centre(), chart.unit(), 4)
+            + "; warning beyond ± "
+            + shown(chart.warning(), chart.unit(), 3)
+            + ", action beyond ± "
+            + shown(chart.action(), chart.unit(), 3));
+    chart.signals().forEach(s -> say("    " + s));
+    if (!chart.service().isEmpty()) {
+      say("    " + chart.service());
+    }
   }
 
   private void table(Proof proof) {
