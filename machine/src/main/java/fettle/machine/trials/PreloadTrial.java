@@ -150,7 +150,7 @@ final class PreloadTrial {
         Contribution.of(
             "shape of the curve (common practice)",
             SHAPE * knee / ratio,
-            Contribution.Shape.RECTANGULAR,
+            Contribution.Shape.CERTIFICATE,
             1));
   }
 }

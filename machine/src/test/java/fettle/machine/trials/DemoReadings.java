@@ -168,7 +168,7 @@ final class DemoReadings {
 
   private static String preload(long seed) {
     DemoReadings d = new DemoReadings(seed, "loop,dir,force_N,movement_um");
-    double shape = 1 + 0.05 * (2 * d.random.nextDouble() - 1);
+    double shape = 1 + d.normal(0.025);
     double gauge = 1 + d.normal(0.01);
     double knee =
         DemoTrials.truth("cross-preload", PreloadTrial.PRELOAD) * Math.pow(2, 1.5) * shape * gauge;
