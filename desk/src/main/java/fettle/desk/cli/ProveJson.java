@@ -1,6 +1,7 @@
 package fettle.desk.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import fettle.machine.trials.Adjusting;
 import fettle.machine.trials.Chart;
 import fettle.machine.trials.Judged;
 import fettle.machine.trials.Measured;
@@ -12,13 +13,14 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The JSON of proofs; its schema is {@code docs/prove.schema.json}. */
 final class ProveJson {
 
   private ProveJson() {}
 
-  static String text(List<Proof> proofs) {
+  static String text(List<Proof> proofs, Optional<Adjusting> adjusting) {
     return Json.object(
         json -> {
           json.writeStringField("format", "fettle prove 1");
@@ -28,6 +30,9 @@ final class ProveJson {
             proof(json, proof);
           }
           json.writeEndArray();
+          if (adjusting.isPresent()) {
+            adjusting(json, adjusting.get());
+          }
         });
   }
 
@@ -60,6 +65,38 @@ final class ProveJson {
     words(json, "outliers", proof.outliers());
     words(json, "notes", proof.notes());
     words(json, "cautions", proof.cautions());
+    json.writeEndObject();
+  }
+
+  private static void adjusting(JsonGenerator json, Adjusting adjusting) throws IOException {
+    json.writeObjectFieldStart("adjusting");
+    json.writeArrayFieldStart("steps");
+    for (Adjusting.Step step : adjusting.steps()) {
+      json.writeStartObject();
+      json.writeStringField("adjuster", step.adjuster());
+      Json.number(json, "moveMm", step.move());
+      json.writeStringField("words", step.words());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("left");
+    for (Adjusting.Row row : adjusting.rows()) {
+      Unit unit = row.figure().unit();
+      json.writeStartObject();
+      json.writeStringField("trial", row.trial());
+      json.writeStringField("figure", row.figure().name());
+      json.writeStringField("unit", unit.symbol());
+      Json.number(json, "before", unit.fromCoherent(row.figure().value()));
+      Json.number(json, "after", unit.fromCoherent(row.after()));
+      Json.number(json, "target", unit.fromCoherent(row.target()));
+      Json.number(json, "atLeast", unit.fromCoherent(row.limit().low()));
+      Json.number(json, "atMost", unit.fromCoherent(row.limit().high()));
+      Json.number(json, "probabilityBefore", row.before());
+      Json.number(json, "probabilityAfter", row.kept());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    words(json, "notes", adjusting.notes());
     json.writeEndObject();
   }
 

@@ -1,5 +1,6 @@
 package fettle.desk.cli;
 
+import fettle.machine.trials.Adjusting;
 import fettle.machine.trials.Chart;
 import fettle.machine.trials.Judged;
 import fettle.machine.trials.Limit;
@@ -42,6 +43,36 @@ final class TextProof {
       proof.cautions().forEach(c -> say("  caution: " + c));
       say("");
     }
+  }
+
+  void print(Adjusting adjusting) {
+    say("to adjust, from all trials of the alignment together:");
+    int number = 1;
+    for (Adjusting.Step step : adjusting.steps()) {
+      say("  " + number++ + ". " + step.adjuster() + ": " + step.words());
+    }
+    if (adjusting.steps().isEmpty()) {
+      say("  nothing: no move that can be set makes it better");
+    }
+    say("  what is left:");
+    for (Adjusting.Row row : adjusting.rows()) {
+      Unit unit = row.figure().unit();
+      say(
+          "    "
+              + row.figure().name()
+              + ": "
+              + Numbers.fixed(unit.fromCoherent(row.figure().value()), 1)
+              + " -> "
+              + shown(row.after(), unit, 3)
+              + " ("
+              + limit(row.limit(), unit)
+              + "; kept with "
+              + Numbers.fixed(100 * row.before(), 0)
+              + " -> "
+              + Numbers.fixed(100 * row.kept(), 0)
+              + " %)");
+    }
+    adjusting.notes().forEach(n -> say("  note: " + n));
   }
 
   private void line(Proof.Line line) {
