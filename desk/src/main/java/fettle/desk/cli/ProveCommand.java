@@ -7,6 +7,7 @@ import fettle.machine.text.Parsed;
 import fettle.machine.text.Place;
 import fettle.machine.text.Problem;
 import fettle.machine.trials.Adjusting;
+import fettle.machine.trials.Agreement;
 import fettle.machine.trials.Evaluations;
 import fettle.machine.trials.Proof;
 import fettle.machine.trials.Trial;
@@ -40,10 +41,11 @@ final class ProveCommand implements Command {
     List<Proof> proofs = proofs(chosen(trials(files, book), given.words(1)), book);
     Optional<Adjusting> adjusting = adjusting(book, proofs);
     if (given.on("--json")) {
-      terminal.out().println(ProveJson.text(proofs, adjusting));
+      terminal.out().println(ProveJson.text(proofs, Agreement.of(proofs), adjusting));
     } else {
       TextProof text = new TextProof(terminal);
       text.print(proofs);
+      Agreement.of(proofs).ifPresent(text::print);
       adjusting.ifPresent(text::print);
     }
     return proofs.stream().anyMatch(Proof::notGood) ? ExitStatus.STOP : ExitStatus.DONE;

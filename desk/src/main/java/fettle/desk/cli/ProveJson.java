@@ -2,8 +2,10 @@ package fettle.desk.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import fettle.machine.trials.Adjusting;
+import fettle.machine.trials.Agreement;
 import fettle.machine.trials.Chart;
 import fettle.machine.trials.Judged;
+import fettle.machine.trials.Learned;
 import fettle.machine.trials.Measured;
 import fettle.machine.trials.Met;
 import fettle.machine.trials.Proof;
@@ -20,7 +22,8 @@ final class ProveJson {
 
   private ProveJson() {}
 
-  static String text(List<Proof> proofs, Optional<Adjusting> adjusting) {
+  static String text(
+      List<Proof> proofs, Optional<Agreement> agreement, Optional<Adjusting> adjusting) {
     return Json.object(
         json -> {
           json.writeStringField("format", "fettle prove 1");
@@ -30,6 +33,9 @@ final class ProveJson {
             proof(json, proof);
           }
           json.writeEndArray();
+          if (agreement.isPresent()) {
+            agreement(json, agreement.get());
+          }
           if (adjusting.isPresent()) {
             adjusting(json, adjusting.get());
           }
@@ -61,10 +67,42 @@ final class ProveJson {
     if (proof.chart().isPresent()) {
       chart(json, proof.chart().get());
     }
+    if (proof.learned().isPresent()) {
+      learned(json, proof.learned().get());
+    }
     words(json, "gaps", proof.gaps());
     words(json, "outliers", proof.outliers());
     words(json, "notes", proof.notes());
     words(json, "cautions", proof.cautions());
+    json.writeEndObject();
+  }
+
+  private static void agreement(JsonGenerator json, Agreement a) throws IOException {
+    json.writeObjectFieldStart("forecastMet");
+    json.writeNumberField("figures", a.figures());
+    Json.number(json, "chiSquare", a.chiSquare());
+    Json.number(json, "probability", a.probability());
+    json.writeStringField("largest", a.largest());
+    json.writeStringField("words", a.words());
+    json.writeEndObject();
+  }
+
+  private static void learned(JsonGenerator json, Learned learned) throws IOException {
+    json.writeObjectFieldStart("learned");
+    json.writeStringField("change", learned.change());
+    Json.number(json, "distance", learned.distance());
+    Json.number(json, "gate", learned.gate());
+    json.writeStringField("words", learned.words());
+    json.writeArrayFieldStart("values");
+    for (Learned.Value value : learned.values()) {
+      json.writeStartObject();
+      json.writeStringField("path", value.path());
+      json.writeStringField("before", value.before());
+      json.writeStringField("after", value.after());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeStringField("text", learned.text());
     json.writeEndObject();
   }
 

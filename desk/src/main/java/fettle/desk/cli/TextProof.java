@@ -1,8 +1,10 @@
 package fettle.desk.cli;
 
 import fettle.machine.trials.Adjusting;
+import fettle.machine.trials.Agreement;
 import fettle.machine.trials.Chart;
 import fettle.machine.trials.Judged;
+import fettle.machine.trials.Learned;
 import fettle.machine.trials.Limit;
 import fettle.machine.trials.Measured;
 import fettle.machine.trials.Met;
@@ -37,12 +39,25 @@ final class TextProof {
       proof.lines().forEach(this::line);
       table(proof);
       proof.chart().ifPresent(this::chart);
+      proof.learned().ifPresent(this::learned);
       proof.gaps().forEach(g -> say("  gap: " + g));
       proof.outliers().forEach(o -> say("  stands out (kept): " + o));
       proof.notes().forEach(n -> say("  note: " + n));
       proof.cautions().forEach(c -> say("  caution: " + c));
       say("");
     }
+  }
+
+  void print(Agreement agreement) {
+    say(
+        "forecast met: "
+            + agreement.figures()
+            + " figures together, chi-square "
+            + Numbers.fixed(agreement.chiSquare(), 2)
+            + ", probability "
+            + Numbers.fixed(agreement.probability(), 3)
+            + ": "
+            + agreement.words());
   }
 
   void print(Adjusting adjusting) {
@@ -134,6 +149,24 @@ final class TextProof {
             + Numbers.fixed(f.normalised(), 2)
             + ", "
             + f.words());
+  }
+
+  private void learned(Learned learned) {
+    say(
+        "  learned: "
+            + learned.words()
+            + " (distance "
+            + Numbers.fixed(learned.distance(), 2)
+            + ", at most "
+            + Numbers.fixed(learned.gate(), 2)
+            + ")");
+    if (!learned.text().isEmpty()) {
+      learned
+          .values()
+          .forEach(v -> say("    " + v.path() + ": " + v.before() + " -> " + v.after()));
+      say("    to use it from now on, keep this as changes/" + learned.change() + ".yaml:");
+      learned.text().lines().forEach(l -> say("      " + l));
+    }
   }
 
   private void chart(Chart chart) {

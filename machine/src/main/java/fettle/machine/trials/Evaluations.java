@@ -2,6 +2,7 @@ package fettle.machine.trials;
 
 import fettle.machine.lathe.Machine;
 import fettle.machine.state.Book;
+import fettle.machine.state.State;
 import fettle.machine.topics.Figure;
 import fettle.machine.topics.Topics;
 import fettle.mechanics.base.Numbers;
@@ -114,7 +115,8 @@ public final class Evaluations {
    * @throws IllegalArgumentException if its readings do not allow it; the message says why
    */
   public static Proof of(Trial trial, Book book) {
-    Optional<Machine> machine = Trials.state(book, trial.values().text("proves")).machine();
+    State state = Trials.state(book, trial);
+    Optional<Machine> machine = state.machine();
     Draft draft = draft(trial, machine, DRAWS);
     Map<String, Figure> forecast = new LinkedHashMap<>();
     if (!draft.expected.isEmpty()) {
@@ -134,6 +136,7 @@ public final class Evaluations {
         lines,
         draft.table,
         draft.chart,
+        Learned.of(trial, book, book.tree(state.changes()), lines),
         draft.gaps,
         draft.outliers,
         draft.notes,

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param lines its figures
  * @param table correction table: place and correction, both in mm; may be empty
  * @param chart readings over the years, if the trial keeps such a record
+ * @param learned what the trial teaches of the lathe's values, if it is to
  * @param gaps readings that are missing
  * @param outliers readings that stand out; none of them was dropped
  * @param notes what else should be known
@@ -21,6 +22,7 @@ public record Proof(
     List<Line> lines,
     List<Correction> table,
     Optional<Chart> chart,
+    Optional<Learned> learned,
     List<String> gaps,
     List<String> outliers,
     List<String> notes,

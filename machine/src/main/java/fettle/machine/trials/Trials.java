@@ -186,6 +186,19 @@ public final class Trials {
     }
   }
 
+  /**
+   * Returns the lathe as a trial tested it, without what the trial itself taught: a measurement is
+   * held against what was foretold without it.
+   */
+  public static State state(Book book, Trial trial) {
+    State tested = state(book, trial.values().text("proves"));
+    String own = Learned.PREFIX + trial.name();
+    return tested.changes().contains(own)
+        ? State.of(
+            book, "as tested", tested.changes().stream().filter(c -> !c.equals(own)).toList())
+        : tested;
+  }
+
   /** Returns the lathe as it was tested: as it stands, with the change that is proved. */
   public static State state(Book book, Optional<String> change) {
     List<String> keys = new ArrayList<>(book.keys(s -> s.done()));
