@@ -13,6 +13,7 @@ import java.util.List;
  * @param lines its figures
  * @param plots its drawings
  * @param corrections correction table, place and what to add
+ * @param learned what it teaches of the lathe's values; empty if nothing
  * @param kept gaps and readings that stand out; none was dropped
  * @param notes what else should be known
  * @param cautions what can hurt somebody
@@ -26,9 +27,22 @@ public record TrialPage(
     List<Line> lines,
     List<Plot> plots,
     List<Correction> corrections,
+    Taught learned,
     List<String> kept,
     List<String> notes,
     List<String> cautions) {
+
+  /**
+   * What a trial teaches.
+   *
+   * @param words what was found; empty if it is to teach nothing
+   * @param values each value before and after
+   * @param kept true if the correction is in use
+   * @param offered true if it can be taken into use
+   * @param href where the correction stands
+   */
+  public record Taught(
+      String words, List<String> values, boolean kept, boolean offered, String href) {}
 
   /**
    * One figure.

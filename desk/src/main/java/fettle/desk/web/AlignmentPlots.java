@@ -71,9 +71,9 @@ final class AlignmentPlots {
             MIDDLE_X + BASE + ROOM + 8, MIDDLE_Y + 5, "start", "0° spindle"));
     texts.add(
         new Plot.Words(
-            MIDDLE_X,
-            MIDDLE_Y + 5,
-            "middle",
+            12,
+            SQUARE - 10,
+            "start",
             "outer ring + " + Drawing.shown(Double.parseDouble(Numbers.significant(most, 2))) + " µm"));
     String place = Numbers.significant(z, 5) + " mm from the nose";
     return new Plot(

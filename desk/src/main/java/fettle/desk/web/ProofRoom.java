@@ -9,8 +9,11 @@ import fettle.desk.page.TrialPage;
 import fettle.machine.text.Parsed;
 import fettle.machine.text.Place;
 import fettle.machine.text.Problem;
+import fettle.machine.trials.Adjusting;
+import fettle.machine.trials.Agreement;
 import fettle.machine.trials.Evaluations;
 import fettle.machine.trials.Judged;
+import fettle.machine.trials.Learned;
 import fettle.machine.trials.Limit;
 import fettle.machine.trials.Measured;
 import fettle.machine.trials.Met;
@@ -24,6 +27,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The proof room: what the trials of a book say. */
 final class ProofRoom {
@@ -64,12 +68,97 @@ final class ProofRoom {
 
   static ProofPage list(Visit visit) {
     Told told = told(visit);
+    List<RoomPage.Line> problems =
+        new ArrayList<>(
+            told.problems().stream()
+                .map(p -> new RoomPage.Line(p.at().text(), p.text(), ""))
+                .toList());
+    Optional<Adjusting> adjusting = Optional.empty();
+    try {
+      adjusting =
+          Trials.state(visit.book(), Optional.empty())
+              .machine()
+              .flatMap(m -> Adjusting.of(m, told.proofs().values()));
+    } catch (IllegalArgumentException e) {
+      problems.add(new RoomPage.Line("machine.yaml", String.valueOf(e.getMessage()), ""));
+    }
     return new ProofPage(
         visit.shell("proof", "proof"),
         told.proofs().values().stream().map(ProofRoom::line).toList(),
-        told.problems().stream()
-            .map(p -> new RoomPage.Line(p.at().text(), p.text(), ""))
-            .toList());
+        Agreement.of(told.proofs().values()).map(ProofRoom::met).orElse(""),
+        adjusting.map(Adjusting::steps).orElse(List.of()).stream()
+            .map(s -> new ProofPage.Step(s.adjuster(), s.words()))
+            .toList(),
+        adjusting.map(Adjusting::rows).orElse(List.of()).stream().map(ProofRoom::left).toList(),
+        adjusting.map(Adjusting::notes).orElse(List.of()),
+        problems);
+  }
+
+  private static String met(Agreement a) {
+    return a.figures()
+        + " figures were foretold and measured: "
+        + a.words()
+        + " (chi-square "
+        + Numbers.fixed(a.chiSquare(), 1)
+        + ", probability "
+        + Numbers.fixed(a.probability(), 3)
+        + ").";
+  }
+
+  private static ProofPage.Left left(Adjusting.Row row) {
+    Unit unit = row.figure().unit();
+    Limit limit = row.limit();
+    return new ProofPage.Left(
+        row.figure().name() + ", " + row.trial(),
+        amount(row.figure().value(), unit, 3),
+        amount(row.after(), unit, 3),
+        amount(limit.low(), unit, 3) + " to " + amount(limit.high(), unit, 3),
+        Numbers.fixed(100 * row.before(), 0) + " %",
+        Numbers.fixed(100 * row.kept(), 0) + " %",
+        Bar.of(
+            unit.fromCoherent(row.figure().value()),
+            unit.fromCoherent(row.figure().expanded()),
+            unit.fromCoherent(row.after()),
+            unit.fromCoherent(row.figure().expanded())));
+  }
+
+  /** Takes into use what a trial teaches; returns where to go next. */
+  static String learn(Visit visit, Shelf shelf) {
+    String name = visit.asked("name");
+    Learned learned =
+        Optional.ofNullable(told(visit).proofs().get(name))
+            .flatMap(Proof::learned)
+            .filter(l -> !l.text().isEmpty())
+            .orElseThrow(
+                () ->
+                    Refused.missing(
+                        "This trial has no correction to take into use.", "Look at the trial."));
+    String file = "changes/" + learned.change() + ".yaml";
+    if (!visit.opened().mark().equals(visit.asked("mark"))) {
+      throw Refused.overtaken(
+          "The book was changed since this page was made; nothing was written.",
+          "Look at the trial as it is now.");
+    }
+    shelf.save(visit.opened(), Map.of(file, learned.text()), "learned from the trial " + name, "");
+    return "/trial?name=" + Visit.coded(name);
+  }
+
+  private static TrialPage.Taught taught(Visit visit, Proof proof) {
+    return proof
+        .learned()
+        .map(
+            l -> {
+              Optional<String> text = visit.opened().text("changes/" + l.change() + ".yaml");
+              return new TrialPage.Taught(
+                  l.words(),
+                  l.values().stream()
+                      .map(v -> v.path().replace(".", " · ") + ": " + v.before() + " → " + v.after())
+                      .toList(),
+                  text.isPresent(),
+                  !l.text().isEmpty() && !text.equals(Optional.of(l.text())),
+                  "/change?key=" + Visit.coded(l.change()));
+            })
+        .orElse(new TrialPage.Taught("", List.of(), false, false, ""));
   }
 
   private static ProofPage.Line line(Proof proof) {
@@ -142,6 +231,7 @@ final class ProofRoom {
         proof.lines().stream().map(l -> figure(l, visit.measure())).toList(),
         TrialPlots.of(proof),
         proof.table().stream().map(ProofRoom::correction).toList(),
+        taught(visit, proof),
         kept,
         notes,
         proof.cautions());

@@ -211,6 +211,7 @@ final class Routes {
     routes.get("/proof", page(ProofRoom::list, JteproofGenerated::render));
     routes.get("/trial", page(ProofRoom::trial, JtetrialGenerated::render));
     routes.get("/readings", page(BenchRoom::page, JtereadingsGenerated::render));
+    routes.post("/learn", c -> c.redirect(ProofRoom.learn(visit(c), shelf), HttpStatus.SEE_OTHER));
     routes.post(
         "/readings", c -> c.redirect(BenchRoom.keep(visit(c), shelf), HttpStatus.SEE_OTHER));
     routes.get("/reckoners", page(ReckonersRoom::index, JtereckonersGenerated::render));

@@ -113,8 +113,28 @@ final class ProofPagesTest {
       page.locator("text=See what they say").click();
       assertThat(page.locator("h1")).hasText("facing");
       assertThat(page.locator("main")).containsText("8 readings");
-      page.locator("text=undo").click();
+      page.locator("form[action='/undo'] button").click();
       assertThat(own.text("trials/facing.csv")).isEqualTo(before + "4,near,0.012\n4,far,\n");
+      page.context().close();
+      browser.silent();
+    }
+  }
+
+  @Test
+  void whatATrialTeachesIsTakenIntoUseAndTakenBack() {
+    try (OpenDesk own = OpenDesk.demo()) {
+      String figure = "/figure?id=play/cross%20feed/play%20at%20the%20slide";
+      assertThat(own.get(figure).body()).contains("0.04 ± 0.015 mm");
+      Page page = browser.page(820, 1000, ColorScheme.LIGHT);
+      page.navigate(own.address("/trial?name=cross-slide"));
+      page.locator("text=Use these values from now on").click();
+      assertThat(page.locator(".notice")).containsText("learned-cross-slide");
+      assertThat(page.locator("text=Use these values from now on")).hasCount(0);
+      assertThat(own.text("changes/learned-cross-slide.yaml")).contains("stage: proved");
+      assertThat(own.get(figure).body()).contains("0.0499 ± 0.0018 mm");
+      page.locator("form[action='/undo'] button").click();
+      assertThat(own.file("changes/learned-cross-slide.yaml")).doesNotExist();
+      assertThat(own.get(figure).body()).contains("0.04 ± 0.015 mm");
       page.context().close();
       browser.silent();
     }

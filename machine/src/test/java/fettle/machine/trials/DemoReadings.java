@@ -43,7 +43,7 @@ final class DemoReadings {
   }
 
   private void line(String form, Object... cells) {
-    csv.append(String.format(Locale.ROOT, form, cells)).append('\n');
+    csv.append(String.format(Locale.ROOT, form, cells).replaceAll("-(0\\.0+)$", "$1")).append('\n');
   }
 
   private static String spindleFloat(long seed) {
