@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -65,7 +66,8 @@ final class AdjustingTest {
   }
 
   private static Adjuster adjuster(Machine machine, String name) {
-    return new Adjuster(name, machine.values().map("adjusters").get(name));
+    return new Adjuster(
+        name, Objects.requireNonNull(machine.values().map("adjusters").get(name), name));
   }
 
   private static double objective(Machine machine, Adjusting plan, Map<String, Double> more) {

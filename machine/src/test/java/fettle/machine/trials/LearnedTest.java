@@ -9,6 +9,8 @@ import fettle.machine.text.BookFiles;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** A trial makes the lathe's values surer, as a change that can be taken away. */
@@ -17,8 +19,8 @@ final class LearnedTest {
   private static Proof proof(Map<String, String> texts, String name) {
     BookFiles files = new BookFiles(texts);
     Book book = Book.read(files).orThrow(IllegalStateException::new);
-    Trial trial = Trials.read(files, book).orThrow(IllegalStateException::new).get(name);
-    return Evaluations.of(trial, book);
+    @Nullable Trial trial = Trials.read(files, book).orThrow(IllegalStateException::new).get(name);
+    return Evaluations.of(Objects.requireNonNull(trial, name), book);
   }
 
   private static Map<String, String> demo() {

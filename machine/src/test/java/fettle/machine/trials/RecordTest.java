@@ -8,6 +8,8 @@ import fettle.machine.state.Book;
 import fettle.machine.text.BookFiles;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Limits come from the settled time; scatter gives no alarm, a drift does. */
@@ -18,9 +20,9 @@ final class RecordTest {
     texts.put("trials/nose-over-the-years.csv", csv);
     BookFiles files = new BookFiles(texts);
     Book book = Book.read(files).orThrow(IllegalStateException::new);
-    Trial trial =
+    @Nullable Trial trial =
         Trials.read(files, book).orThrow(IllegalStateException::new).get("nose-over-the-years");
-    return Evaluations.of(trial, book);
+    return Evaluations.of(Objects.requireNonNull(trial), book);
   }
 
   private static String csv(double... readings) {
