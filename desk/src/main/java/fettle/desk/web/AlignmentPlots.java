@@ -66,15 +66,15 @@ final class AlignmentPlots {
       }
       curves.add(new Plot.Line(path.toString(), "thin"));
     }
-    texts.add(
-        new Plot.Words(
-            MIDDLE_X + BASE + ROOM + 8, MIDDLE_Y + 5, "start", "0° spindle"));
+    texts.add(new Plot.Words(MIDDLE_X + BASE + ROOM + 8, MIDDLE_Y + 5, "start", "0° spindle"));
     texts.add(
         new Plot.Words(
             12,
             SQUARE - 10,
             "start",
-            "outer ring + " + Drawing.shown(Double.parseDouble(Numbers.significant(most, 2))) + " µm"));
+            "outer ring + "
+                + Drawing.shown(Double.parseDouble(Numbers.significant(most, 2)))
+                + " µm"));
     String place = Numbers.significant(z, 5) + " mm from the nose";
     return new Plot(
         "Run-out " + place,

@@ -25,10 +25,7 @@ final class BenchRoom {
   private static BenchSheet sheet(Visit visit, String name) {
     Optional<String> yaml = visit.opened().text("trials/" + name + ".yaml");
     return yaml.flatMap(BenchSheet::kind)
-        .map(
-            k ->
-                BenchSheet.of(
-                    k, visit.opened().text("trials/" + name + ".csv").orElse("")))
+        .map(k -> BenchSheet.of(k, visit.opened().text("trials/" + name + ".csv").orElse("")))
         .filter(s -> !s.heads().isEmpty())
         .orElseThrow(
             () ->
@@ -61,9 +58,7 @@ final class BenchRoom {
             .map(a -> (int) taken.stream().filter(r -> r.line() < a.line()).count())
             .orElse(taken.size());
     List<ReadingsPage.Taken> last =
-        taken.subList(Math.max(0, until - SHOWN), until).stream()
-            .map(r -> taken(name, r))
-            .toList();
+        taken.subList(Math.max(0, until - SHOWN), until).stream().map(r -> taken(name, r)).toList();
     String file = "trials/" + name + ".csv";
     return new ReadingsPage(
         visit.plain("readings", "proof"),
@@ -135,7 +130,8 @@ final class BenchRoom {
     String typed = visit.asked("v").strip().replace('−', '-').replace(',', '.');
     try {
       String before = sheet.at(line).map(BenchSheet.Row::reading).orElse("");
-      String why = name + ", line " + line + ": " + (before.isEmpty() ? "" : before + " → ") + typed;
+      String why =
+          name + ", line " + line + ": " + (before.isEmpty() ? "" : before + " → ") + typed;
       String text = sheet.filled(line, typed);
       shelf.save(visit.opened(), Map.of(file, text), ValuesRoom.line(why), "");
     } catch (IllegalArgumentException e) {

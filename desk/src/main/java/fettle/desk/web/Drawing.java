@@ -61,8 +61,7 @@ final class Drawing {
       texts.add(new Plot.Words(LEFT - 8, y(t) + 5, "end", shown(t)));
     }
     for (double t : ticks(start, end)) {
-      lines.add(
-          new Plot.Line(x(t) + "," + bottom + " " + x(t) + "," + (bottom + 6), "axis"));
+      lines.add(new Plot.Line(x(t) + "," + bottom + " " + x(t) + "," + (bottom + 6), "axis"));
       texts.add(new Plot.Words(x(t), bottom + 23, "middle", shown(t)));
     }
     straight(start, low, end, low, "axis");

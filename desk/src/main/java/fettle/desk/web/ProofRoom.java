@@ -152,7 +152,8 @@ final class ProofRoom {
               return new TrialPage.Taught(
                   l.words(),
                   l.values().stream()
-                      .map(v -> v.path().replace(".", " · ") + ": " + v.before() + " → " + v.after())
+                      .map(
+                          v -> v.path().replace(".", " · ") + ": " + v.before() + " → " + v.after())
                       .toList(),
                   text.isPresent(),
                   !l.text().isEmpty() && !text.equals(Optional.of(l.text())),

@@ -87,8 +87,10 @@ final class TrialPlots {
     double[] xs = proof.table().stream().mapToDouble(Proof.Correction::place).toArray();
     double[] ys = proof.table().stream().mapToDouble(c -> MICRON * c.correction()).toArray();
     if (xs.length < 2) {
-      double[] turns = proof.trial().readings().lines().stream().mapToDouble(l -> l.at(2)).toArray();
-      double[] way = proof.trial().readings().lines().stream().mapToDouble(l -> l.reading()).toArray();
+      double[] turns =
+          proof.trial().readings().lines().stream().mapToDouble(l -> l.at(2)).toArray();
+      double[] way =
+          proof.trial().readings().lines().stream().mapToDouble(l -> l.reading()).toArray();
       Drawing d = new Drawing(HEIGHT, span(turns), span(way)).scales("turns", "position in mm");
       for (int i = 0; i < turns.length; i++) {
         d.mark(turns[i], way[i], "there");
@@ -141,7 +143,8 @@ final class TrialPlots {
   private static Plot years(Chart chart) {
     Unit unit = chart.unit();
     double[] day = chart.points().stream().mapToDouble(p -> 1970 + p.day() / 365.25).toArray();
-    double[] value = chart.points().stream().mapToDouble(p -> unit.fromCoherent(p.value())).toArray();
+    double[] value =
+        chart.points().stream().mapToDouble(p -> unit.fromCoherent(p.value())).toArray();
     double[] average =
         chart.points().stream().mapToDouble(p -> unit.fromCoherent(p.average())).toArray();
     double centre = unit.fromCoherent(chart.centre());

@@ -98,8 +98,7 @@ record Adjuster(String name, Values values) {
         moves.add(Math.round(k * step * 1e6));
       }
     }
-    return Collections.unmodifiableList(
-        new ArrayList<>(moves.stream().map(m -> m / 1e6).toList()));
+    return Collections.unmodifiableList(new ArrayList<>(moves.stream().map(m -> m / 1e6).toList()));
   }
 
   /**

@@ -30,7 +30,8 @@ public record Agreement(
     List<String> names = new ArrayList<>();
     Set<String> seen = new HashSet<>();
     for (Proof proof : proofs) {
-      boolean travel = proof.lines().stream().anyMatch(l -> l.figure().name().equals(DialTrial.TRAVEL));
+      boolean travel =
+          proof.lines().stream().anyMatch(l -> l.figure().name().equals(DialTrial.TRAVEL));
       for (Proof.Line line : proof.lines()) {
         // The gain of a dial is its travel per turn once more.
         boolean again = travel && line.figure().name().equals(DialTrial.GAIN);

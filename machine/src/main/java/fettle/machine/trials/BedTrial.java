@@ -50,9 +50,9 @@ final class BedTrial {
     SortedMap<Double, SortedMap<Integer, double[]>> cells = new TreeMap<>();
     for (Readings.Line l : draft.trial().readings().lines()) {
       if (l.whole(0) == way) {
-        cells
-            .computeIfAbsent(l.at(2), z -> new TreeMap<>())
-            .computeIfAbsent(l.whole(1), r -> new double[] {Double.NaN, Double.NaN})[l.whole(3)] =
+        cells.computeIfAbsent(l.at(2), z -> new TreeMap<>())
+                .computeIfAbsent(l.whole(1), r -> new double[] {Double.NaN, Double.NaN})[
+                l.whole(3)] =
             l.reading();
       }
     }
@@ -131,11 +131,7 @@ final class BedTrial {
         TURNED,
         Contribution.readings("scatter of the runs", mean, 1, t.freedom),
         new Contribution(
-            "doubt of the level",
-            doubt,
-            1,
-            Double.POSITIVE_INFINITY,
-            Contribution.Kind.JUDGEMENT));
+            "doubt of the level", doubt, 1, Double.POSITIVE_INFINITY, Contribution.Kind.JUDGEMENT));
   }
 
   /** The slope of the tilt over the bed, as the height it makes in a metre across and along. */

@@ -102,8 +102,8 @@ public record Column(
     return words.contains(DATE)
         ? DATE
         : !words.isEmpty()
-        ? "one of: " + String.join(", ", words)
-        : signOnly ? "1 or -1" : whole ? "a whole number from 0 to 9999" : "a number";
+            ? "one of: " + String.join(", ", words)
+            : signOnly ? "1 or -1" : whole ? "a whole number from 0 to 9999" : "a number";
   }
 
   /**

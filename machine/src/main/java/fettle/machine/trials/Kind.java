@@ -64,10 +64,7 @@ public enum Kind {
       Column.slope("slope")),
   /** A faced disc, read on both sides of its centre. */
   FACING(
-      "facing",
-      Column.count("cut"),
-      Column.word("side", "near", "far"),
-      Column.length("reading")),
+      "facing", Column.count("cut"), Column.word("side", "near", "far"), Column.length("reading")),
   /** The carriage driven by the lead screw, against rods, from both sides. */
   LEAD_SCREW(
       "lead screw",

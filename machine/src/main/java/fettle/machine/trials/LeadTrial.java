@@ -116,8 +116,7 @@ final class LeadTrial {
     SortedMap<Double, List<Double>> cells = new TreeMap<>();
     double play = fit.names().contains("B") ? fit.value("B") : 0;
     for (Readings.Line l : lines) {
-      double error =
-          l.reading() - l.at(2) - fit.value("o" + l.whole(0)) + l.whole(1) * play / 2;
+      double error = l.reading() - l.at(2) - fit.value("o" + l.whole(0)) + l.whole(1) * play / 2;
       cells.computeIfAbsent(l.at(2), z -> new ArrayList<>()).add(error);
     }
     return cells;

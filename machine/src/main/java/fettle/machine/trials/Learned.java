@@ -126,8 +126,7 @@ public record Learned(
   }
 
   /** How much each figure changes for a change of each value: differences of half a doubt. */
-  private static double[][] design(
-      List<Prior> priors, List<Met> foretold, Book book, Node tree) {
+  private static double[][] design(List<Prior> priors, List<Met> foretold, Book book, Node tree) {
     double[][] design = new double[foretold.size()][priors.size()];
     for (int k = 0; k < priors.size(); k++) {
       Prior prior = priors.get(k);
@@ -234,8 +233,10 @@ public record Learned(
     StringBuilder text = new StringBuilder();
     text.append("title: ").append(TextEdit.quoted("Learned from the trial " + trial.name()));
     text.append("\nreason: ")
-        .append(TextEdit.quoted("The measurement makes these values surer; take this file away"
-            + " to go back to what the book states."));
+        .append(
+            TextEdit.quoted(
+                "The measurement makes these values surer; take this file away"
+                    + " to go back to what the book states."));
     text.append("\nstage: proved\n");
     trial.values().text("proves").ifPresent(c -> text.append("needs: [" + c + "]\n"));
     return text.append("differs:\n").append(nested(values, 1)).toString();

@@ -18,8 +18,7 @@ final class Odd {
     of(values, Unit.MICRON, what, numbers, draft);
   }
 
-  static void of(
-      List<Double> values, Unit unit, String what, List<Integer> numbers, Draft draft) {
+  static void of(List<Double> values, Unit unit, String what, List<Integer> numbers, Draft draft) {
     if (values.size() < 3 || numbers.size() != values.size()) {
       return;
     }

@@ -18,8 +18,7 @@ final class PreloadTrial {
   static final String PRELOAD = "preload";
 
   private static final Source LETS_GO =
-      Source.derived(
-          "rows of point contact let go at 2^(3/2) times the preload, rollers at twice");
+      Source.derived("rows of point contact let go at 2^(3/2) times the preload, rollers at twice");
   private static final double SHAPE = 0.05;
   private static final int STEPS = 200;
 
@@ -78,8 +77,7 @@ final class PreloadTrial {
   }
 
   private void evaluate() {
-    double ratio =
-        draft.trial().values().needText("rows").equals("rollers") ? 2 : Math.pow(2, 1.5);
+    double ratio = draft.trial().values().needText("rows").equals("rollers") ? 2 : Math.pow(2, 1.5);
     double straight = fit(0).residualSquares();
     double low = 0.1 * most;
     double high = 0.9 * most;

@@ -19,7 +19,8 @@ final class RecordTrial {
   static final String DRIFT = "drift in a year";
 
   private static final Source LAST = Source.derived("newest reading, scatter of the settled time");
-  private static final Source LINE = Source.derived("least squares of the readings since the settled time");
+  private static final Source LINE =
+      Source.derived("least squares of the readings since the settled time");
   private static final double YEAR = 365.25;
 
   /** Chances of a false alarm: to warn and to act. */
@@ -86,8 +87,7 @@ final class RecordTrial {
     double few = action / (3 * s);
     for (int i = 0; i < values.length; i++) {
       limits.add(few * ControlChart.averageLimit(WEIGHT, WIDTH, s, i + 1));
-      points.add(
-          new Chart.Point(lines.get(i).at(0), lines.get(i).at(1), values[i], averages[i]));
+      points.add(new Chart.Point(lines.get(i).at(0), lines.get(i).at(1), values[i], averages[i]));
     }
     List<String> signals = signals(points, settled, base.mean(), warning, action, limits);
     draft.chart =

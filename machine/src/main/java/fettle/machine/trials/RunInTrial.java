@@ -75,10 +75,7 @@ final class RunInTrial {
         "",
         LAW,
         Contribution.readings(
-            "scatter of the readings",
-            law.fit().uncertainty(1) * constant * constant,
-            1,
-            freedom));
+            "scatter of the readings", law.fit().uncertainty(1) * constant * constant, 1, freedom));
     advice(draft, place, lines, time, constant);
     double[] rest = law.fit().residuals().toArray();
     double again = Sample.of(rest).lagOne();

@@ -137,9 +137,7 @@ final class DemoReadings {
 
   private static String speeds(long seed) {
     DemoReadings d = new DemoReadings(seed, "step,turns,time_s");
-    String[] names = {
-      "speed slow back gear in", "speed slow direct", "speed fast direct"
-    };
+    String[] names = {"speed slow back gear in", "speed slow direct", "speed fast direct"};
     int[] turns = {100, 300, 800};
     for (int step = 0; step < 3; step++) {
       double omega = DemoTrials.truth("speeds", names[step]);

@@ -25,10 +25,14 @@ final class DemoTrials {
           Map.entry(
               "saddle-dial",
               Map.of(
-                  DialTrial.TRAVEL, 24.9366,
-                  DialTrial.REVERSAL, 0.262,
-                  DialTrial.periodic(1), 0.012,
-                  DialTrial.periodic(3), 0.018)),
+                  DialTrial.TRAVEL,
+                  24.9366,
+                  DialTrial.REVERSAL,
+                  0.262,
+                  DialTrial.periodic(1),
+                  0.012,
+                  DialTrial.periodic(3),
+                  0.018)),
           Map.entry("cross-slide", Map.of(DialTrial.REVERSAL, 0.0507)),
           Map.entry(
               "spindle-bar",
@@ -48,16 +52,18 @@ final class DemoTrials {
                   PushTrial.HYSTERESIS, 0.004)),
           Map.entry(
               "spindle-float",
-              Map.of(
-                  FloatTrial.SLIP, 0.008, FloatTrial.CAMMING, 0.012, FloatTrial.PLAY, 0.015)),
+              Map.of(FloatTrial.SLIP, 0.008, FloatTrial.CAMMING, 0.012, FloatTrial.PLAY, 0.015)),
           Map.entry("bed-level", Map.of(BedTrial.ALONG, 0.006, BedTrial.TWIST, 0.052)),
           Map.entry("facing", Map.of(FacingTrial.HOLLOW, 0.005, FacingTrial.SQUARE, 0.005 / 36)),
           Map.entry(
               "lead-screw",
               Map.of(
-                  LeadTrial.LEAD, 180e-6 + 0.42 / 11_000,
-                  LeadTrial.PLAY, 0.185,
-                  LeadTrial.within(60), 0.0248)),
+                  LeadTrial.LEAD,
+                  180e-6 + 0.42 / 11_000,
+                  LeadTrial.PLAY,
+                  0.185,
+                  LeadTrial.within(60),
+                  0.0248)),
           Map.entry(
               "speeds",
               Map.of(
@@ -73,7 +79,9 @@ final class DemoTrials {
                   RunInTrial.time("rear"), 1300.0)),
           Map.entry("cross-preload", Map.of(PreloadTrial.PRELOAD, 57.0)),
           Map.entry("stopping", Map.of("time to stop", 4.6)),
-          Map.entry("nose-over-the-years", Map.of("run-out of the collar", 0.0152, RecordTrial.DRIFT, 0.0012)));
+          Map.entry(
+              "nose-over-the-years",
+              Map.of("run-out of the collar", 0.0152, RecordTrial.DRIFT, 0.0012)));
 
   private static final double STEP = 0.001;
   private static final double INDICATOR = 0.001;

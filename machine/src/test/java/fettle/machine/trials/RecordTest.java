@@ -41,8 +41,9 @@ final class RecordTest {
     assertThat(chart.centre()).isCloseTo(0.010, within(1e-12));
     assertThat(chart.warning()).isCloseTo(2.51 * s, within(0.005 * s));
     assertThat(chart.action()).isCloseTo(4.80 * s, within(0.005 * s));
-    assertThat(chart.signals()).containsExactly(
-        "Nothing stands out: leave it alone; adjusting on scatter only adds to it.");
+    assertThat(chart.signals())
+        .containsExactly(
+            "Nothing stands out: leave it alone; adjusting on scatter only adds to it.");
     assertThat(chart.service()).isEqualTo("service is overdue by 700 running hours");
   }
 
@@ -50,9 +51,10 @@ final class RecordTest {
   void aJumpIsSeenAtOnceAndADriftByTheAverage() {
     Chart jump = proof(csv(9, 11, 9, 11, 9, 11, 9, 11, 10, 16)).chart().orElseThrow();
     assertThat(jump.signals().get(0)).contains("2019-05-01").contains("beyond the action limit");
-    Chart drift = proof(csv(9, 11, 9, 11, 9, 11, 9, 11, 12, 12, 12.5, 12.5, 12.5, 12.5))
-        .chart()
-        .orElseThrow();
+    Chart drift =
+        proof(csv(9, 11, 9, 11, 9, 11, 9, 11, 12, 12, 12.5, 12.5, 12.5, 12.5))
+            .chart()
+            .orElseThrow();
     assertThat(drift.signals()).anyMatch(w -> w.contains("slow drift"));
     assertThat(drift.signals()).noneMatch(w -> w.contains("action"));
   }
