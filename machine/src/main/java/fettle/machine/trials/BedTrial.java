@@ -30,7 +30,20 @@ final class BedTrial {
    * @param scatter standard deviation of one tilt [mm/mm]
    * @param freedom degrees of freedom of the scatter
    */
-  private record Tilts(double[] places, double[] tilts, int runs, double scatter, int freedom) {}
+  private record Tilts(
+      List<Double> places, List<Double> tilts, int runs, double scatter, int freedom) {
+    double place(int i) {
+      return places.get(i);
+    }
+
+    double tilt(int i) {
+      return tilts.get(i);
+    }
+
+    static double[] array(List<Double> values) {
+      return values.stream().mapToDouble(v -> v).toArray();
+    }
+  }
 
   private BedTrial() {}
 
@@ -91,8 +104,8 @@ final class BedTrial {
       throw new IllegalArgumentException("every place was read once, expected two runs or more");
     }
     return new Tilts(
-        places.stream().mapToDouble(v -> v).toArray(),
-        means.stream().mapToDouble(v -> v).toArray(),
+        List.copyOf(places),
+        List.copyOf(means),
         runs,
         freedom == 0 ? 0 : Math.sqrt(squares / freedom),
         freedom);
@@ -100,21 +113,21 @@ final class BedTrial {
 
   private static void along(Draft draft) {
     Tilts t = tilts(draft, 0);
-    int n = t.tilts.length;
+    int n = t.tilts.size();
     if (n == 0) {
       return;
     }
     if (n < 3) {
       throw new IllegalArgumentException("along: found " + n + " places, expected 3 or more");
     }
-    double base = (t.places[n - 1] - t.places[0]) / (n - 1);
+    double base = (t.place(n - 1) - t.place(0)) / (n - 1);
     for (int i = 1; i < n; i++) {
-      if (Math.abs(t.places[i] - t.places[i - 1] - base) > 0.02 * base) {
+      if (Math.abs(t.place(i) - t.place(i - 1) - base) > 0.02 * base) {
         throw new IllegalArgumentException(
             "z: the places along the bed stand at uneven steps, expected the level's own base");
       }
     }
-    double[] heights = Straightness.ofLevel(t.tilts, base).fromEnds();
+    double[] heights = Straightness.ofLevel(Tilts.array(t.tilts), base).fromEnds();
     int k = 0;
     for (int i = 0; i < heights.length; i++) {
       k = Math.abs(heights[i]) > Math.abs(heights[k]) ? i : k;
@@ -137,21 +150,21 @@ final class BedTrial {
   /** The slope of the tilt over the bed, as the height it makes in a metre across and along. */
   private static void across(Draft draft) {
     Tilts t = tilts(draft, 1);
-    int n = t.tilts.length;
+    int n = t.tilts.size();
     if (n == 0) {
       return;
     }
     if (n < 2) {
       throw new IllegalArgumentException("across: found one place, expected two or more");
     }
-    double middle = Sample.of(t.places).mean();
+    double middle = Sample.of(Tilts.array(t.places)).mean();
     double above = 0;
     double below = 0;
     for (int i = 0; i < n; i++) {
-      above += (t.places[i] - middle) * t.tilts[i];
-      below += (t.places[i] - middle) * (t.places[i] - middle);
+      above += (t.place(i) - middle) * t.tilt(i);
+      below += (t.place(i) - middle) * (t.place(i) - middle);
     }
-    double span = t.places[n - 1] - t.places[0];
+    double span = t.place(n - 1) - t.place(0);
     double slope = above / below;
     double factor = span * METRE / Math.sqrt(below);
     double width = draft.trial().given("foot width");
