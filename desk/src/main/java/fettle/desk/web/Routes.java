@@ -15,10 +15,13 @@ import fettle.desk.template.desk.JtejointGenerated;
 import fettle.desk.template.desk.JtelatheGenerated;
 import fettle.desk.template.desk.JtelathepictureGenerated;
 import fettle.desk.template.desk.JtememberGenerated;
+import fettle.desk.template.desk.JteproofGenerated;
+import fettle.desk.template.desk.JtereadingsGenerated;
 import fettle.desk.template.desk.JtereckonanswerGenerated;
 import fettle.desk.template.desk.JtereckonerGenerated;
 import fettle.desk.template.desk.JtereckonersGenerated;
 import fettle.desk.template.desk.JteroomGenerated;
+import fettle.desk.template.desk.JtetrialGenerated;
 import fettle.desk.template.desk.JtevalueGenerated;
 import fettle.machine.text.BookFiles;
 import gg.jte.html.HtmlInterceptor;
@@ -249,7 +252,12 @@ final class Routes {
   private void rooms(RoutesConfig routes) {
     routes.get("/parts", page(PlainRooms::parts, JteroomGenerated::render));
     routes.get("/order", page(PlainRooms::order, JteroomGenerated::render));
-    routes.get("/proof", page(PlainRooms::proof, JteroomGenerated::render));
+    routes.get("/proof", page(ProofRoom::list, JteproofGenerated::render));
+    routes.get("/trial", page(ProofRoom::trial, JtetrialGenerated::render));
+    routes.get("/readings", page(BenchRoom::page, JtereadingsGenerated::render));
+    routes.post("/learn", c -> c.redirect(ProofRoom.learn(visit(c), shelf), HttpStatus.SEE_OTHER));
+    routes.post(
+        "/readings", c -> c.redirect(BenchRoom.keep(visit(c), shelf), HttpStatus.SEE_OTHER));
     routes.get("/reckoners", page(ReckonersRoom::index, JtereckonersGenerated::render));
     routes.get(
         "/reckon/{topic}",

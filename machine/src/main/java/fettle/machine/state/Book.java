@@ -4,6 +4,7 @@ import fettle.machine.dictionary.Dictionary;
 import fettle.machine.dictionary.Reading;
 import fettle.machine.dictionary.Values;
 import fettle.machine.text.BookFiles;
+import fettle.machine.text.MergePatch;
 import fettle.machine.text.Nearest;
 import fettle.machine.text.Node;
 import fettle.machine.text.Parsed;
@@ -112,6 +113,15 @@ public record Book(
         p.found(),
         p.expected(),
         p.remedy().isEmpty() ? remedy : p.remedy() + " " + remedy);
+  }
+
+  /** Returns the lathe's text with changes laid over it, in the book's order. */
+  public Node tree(List<String> keys) {
+    Node tree = machine;
+    for (Change change : changes.values()) {
+      tree = keys.contains(change.key()) ? MergePatch.apply(tree, change.differs()) : tree;
+    }
+    return tree;
   }
 
   /** Returns a change and all that it needs, in order. */
