@@ -172,10 +172,12 @@ public final class Main {
         "  fettle check BOOK                  what is wrong with a book, with file and line");
     to.println("  fettle new FOLDER                  start a book from a starter lathe");
     to.println(
-        "  fettle gearing BOOK threads        change gears for every thread; or teeth for a travel");
+        "  fettle gearing BOOK threads        change gears for every thread; or teeth for a"
+            + " travel");
     to.println(
         "  fettle prove BOOK [TRIAL...]       what readings say: good, not good or cannot tell");
-    to.println("  fettle sheets BOOK --out DIR       drawings, solids and parts lists of the changes");
+    to.println(
+        "  fettle sheets BOOK --out DIR       drawings, solids and parts lists of the changes");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");
     to.println("  fettle desk BOOK                   the book as pages, on this machine only");
     to.println("  fettle --version");

@@ -145,7 +145,9 @@ class SheetsCommandTest {
     assertThat(sheets("tomorrow").status()).isEqualTo(2);
     assertThat(sheets("2026-01-15", "--part", "pinn").err()).contains("Did you mean 'pin'?");
     assertThat(sheets("2026-01-15", "--change", "pear").status()).isEqualTo(2);
-    put("parts/pin.yaml", "title: Pin\nturned: {outside: [{cylinder: {diameter: 8, length: 1 mm}}]}");
+    put(
+        "parts/pin.yaml",
+        "title: Pin\nturned: {outside: [{cylinder: {diameter: 8, length: 1 mm}}]}");
     Told wrong = sheets("2026-01-15");
     assertThat(wrong.status()).isEqualTo(2);
     assertThat(wrong.err()).contains("parts/pin.yaml:2:");
