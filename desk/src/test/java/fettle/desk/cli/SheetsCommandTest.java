@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -111,7 +112,7 @@ class SheetsCommandTest {
     Map<String, String> after = files();
     for (String name : before.keySet()) {
       boolean touched = name.contains("plate") || name.contains("assembly") || name.contains("rev");
-      assertThat(after.get(name).equals(before.get(name))).as(name).isEqualTo(!touched);
+      assertThat(Objects.equals(after.get(name), before.get(name))).as(name).isEqualTo(!touched);
     }
     assertThat(after.get("revisions.csv"))
         .contains("pair/plate,A,2026-01-15", "pair/plate,B,2026-02-01", "pair/assembly,B")
