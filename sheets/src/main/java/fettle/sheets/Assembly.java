@@ -105,7 +105,15 @@ public record Assembly(Change change, List<Item> items, List<Integer> order, Str
     String designation = values.text("designation").orElse("");
     int quantity = values.has("quantity") ? values.needCount("quantity") : 1;
     return new Item(
-        Item.From.BUY, quantity, name, designation, "", "", price(values), null, outside(designation));
+        Item.From.BUY,
+        quantity,
+        name,
+        designation,
+        "",
+        "",
+        price(values),
+        null,
+        outside(designation));
   }
 
   private static @Nullable BoundaryDimensions outside(String designation) {

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.TestFactory;
 /** Sheets of every part that is made in the demo book, and of its assemblies. */
 class DemoSheetsTest {
 
-  private static final Heads HEADS = 
+  private static final Heads HEADS =
       Heads.of("Tern Lane Works", "2026-01-15").revised("A", "2026-01-15");
   private static final int EVERY = 5;
 

@@ -189,6 +189,8 @@ public final class Main {
     to.println("  fettle order BOOK                  in what order the changes are made; --buying");
     to.println(
         "  fettle wiring BOOK [CHANGE...]     wires and terminals of the control box, checked");
+    to.println(
+        "  fettle sheets BOOK --out DIR       drawings, solids and parts lists of the changes");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");
     to.println("  fettle desk BOOK                   the book as pages, on this machine only");
     to.println("  fettle completion                  completion of words for bash and zsh");

@@ -102,8 +102,7 @@ final class SheetBatch {
   /** Draws an assembly sheet. */
   void assembly(Assembly assembly) {
     String sheet = assembly.change().key() + "/assembly";
-    sheet(
-        sheet, assembly.change().title(), assembly.content(), Assembly.ENDINGS, assembly::files);
+    sheet(sheet, assembly.change().title(), assembly.content(), Assembly.ENDINGS, assembly::files);
     progress(1, 1, 0);
   }
 
@@ -114,7 +113,8 @@ final class SheetBatch {
       String content,
       List<String> endings,
       java.util.function.Function<Heads, PlanFiles> draw) {
-    String digest = Revisions.digest(content + '\n' + heads.owner() + heads.licence() + heads.angle());
+    String digest =
+        Revisions.digest(content + '\n' + heads.owner() + heads.licence() + heads.angle());
     boolean known = revisions.current(sheet).isPresent();
     Revision due = revisions.due(sheet, digest, heads.date());
     boolean same = revisions.all().contains(due);

@@ -28,10 +28,14 @@ final class SheetsCommand implements Command {
     CommandSpec spec =
         Options.command(
             "sheets",
-            "Draws the parts made for the changes of a book: a sheet as SVG and PDF, the solid as STEP",
-            "and 3MF, and an assembly sheet with its parts list for each change that has one. The file",
-            "revisions.csv in DIR keeps which revision of each sheet is out: a sheet whose part has not",
-            "changed stays as it is, byte by byte; one whose part has changed gets the next revision.");
+            "Draws the parts made for the changes of a book: a sheet as SVG and PDF, the solid as"
+                + " STEP",
+            "and 3MF, and an assembly sheet with its parts list for each change that has one. The"
+                + " file",
+            "revisions.csv in DIR keeps which revision of each sheet is out: a sheet whose part has"
+                + " not",
+            "changed stays as it is, byte by byte; one whose part has changed gets the next"
+                + " revision.");
     spec.addPositional(Options.one("BOOK", "The folder of the book."));
     spec.addOption(Options.text("--out", "DIR", "The folder to write to; it must be given."));
     spec.addOption(
@@ -81,8 +85,8 @@ final class SheetsCommand implements Command {
     terminal
         .out()
         .println(
-            "Look a sheet over before metal is cut by it: a drawing is no promise that a part is safe"
-                + " to use.");
+            "Look a sheet over before metal is cut by it: a drawing is no promise that a part is"
+                + " safe to use.");
   }
 
   private static List<String> changes(Book book, String words) {

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -111,7 +112,7 @@ class SheetsCommandTest {
     Map<String, String> after = files();
     for (String name : before.keySet()) {
       boolean touched = name.contains("plate") || name.contains("assembly") || name.contains("rev");
-      assertThat(after.get(name).equals(before.get(name))).as(name).isEqualTo(!touched);
+      assertThat(Objects.equals(after.get(name), before.get(name))).as(name).isEqualTo(!touched);
     }
     assertThat(after.get("revisions.csv"))
         .contains("pair/plate,A,2026-01-15", "pair/plate,B,2026-02-01", "pair/assembly,B")
@@ -145,7 +146,9 @@ class SheetsCommandTest {
     assertThat(sheets("tomorrow").status()).isEqualTo(2);
     assertThat(sheets("2026-01-15", "--part", "pinn").err()).contains("Did you mean 'pin'?");
     assertThat(sheets("2026-01-15", "--change", "pear").status()).isEqualTo(2);
-    put("parts/pin.yaml", "title: Pin\nturned: {outside: [{cylinder: {diameter: 8, length: 1 mm}}]}");
+    put(
+        "parts/pin.yaml",
+        "title: Pin\nturned: {outside: [{cylinder: {diameter: 8, length: 1 mm}}]}");
     Told wrong = sheets("2026-01-15");
     assertThat(wrong.status()).isEqualTo(2);
     assertThat(wrong.err()).contains("parts/pin.yaml:2:");

@@ -97,20 +97,20 @@ final class FromLathe {
   }
 
   private static Optional<Reckoned> literal(String term, Unit unit) {
-    for (Dimension kind : List.of(unit.dimension(), Dimension.NUMBER)) {
-      try {
-        return Optional.of(Reckoned.of(Quantity.parse(term, kind, unit)));
-      } catch (Quantity.NotOne e) {
-        continue;
-      }
+    return literal(term, unit, unit.dimension()).or(() -> literal(term, unit, Dimension.NUMBER));
+  }
+
+  private static Optional<Reckoned> literal(String term, Unit unit, Dimension kind) {
+    try {
+      return Optional.of(Reckoned.of(Quantity.parse(term, kind, unit)));
+    } catch (Quantity.NotOne e) {
+      return Optional.empty();
     }
-    return Optional.empty();
   }
 
   private Reckoned bearing(String size, String which) {
     Optional<Values> block = block(which);
-    Designation designation =
-        Designation.parse(block.map(b -> b.needText("type")).orElse(which));
+    Designation designation = Designation.parse(block.map(b -> b.needText("type")).orElse(which));
     BoundaryDimensions outside = designation.boundary();
     if (outside == null) {
       throw new IllegalArgumentException("the sizes of bearing '" + which + "' are not known");

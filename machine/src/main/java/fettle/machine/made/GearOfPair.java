@@ -16,8 +16,8 @@ final class GearOfPair {
   private GearOfPair() {}
 
   /**
-   * Fills in teeth, module, pressure angle, shift, mate and span of a gear that names its pair; what
-   * the recipe itself says stands.
+   * Fills in teeth, module, pressure angle, shift, mate and span of a gear that names its pair;
+   * what the recipe itself says stands.
    */
   static Map<String, RecipeTree> filled(
       FromLathe lathe, Map<String, RecipeTree> gear, BiConsumer<String, String> wrong) {
@@ -54,8 +54,7 @@ final class GearOfPair {
     all.put("m", new RecipeTree.Figure(module));
     all.put("alpha", new RecipeTree.Figure(angle));
     all.put("x", new RecipeTree.Figure(shift));
-    String mate =
-        rack ? "rack" : "z " + pair.needCount(driver ? "driven" : "driver");
+    String mate = rack ? "rack" : "z " + pair.needCount(driver ? "driven" : "driver");
     all.put("mate", new RecipeTree.Text(mate));
     all.put("table", new RecipeTree.Items(lines(Gear.of(module, teeth, shift, angle), pair)));
     return all;
@@ -63,8 +62,7 @@ final class GearOfPair {
 
   private static List<RecipeTree> lines(Gear gear, Values pair) {
     List<RecipeTree> lines = new ArrayList<>();
-    pair.quantity("centre distance")
-        .ifPresent(a -> lines.add(line("Centre distance", a.value())));
+    pair.quantity("centre distance").ifPresent(a -> lines.add(line("Centre distance", a.value())));
     int spanned = gear.spanTeeth();
     lines.add(line("Span over " + spanned + " teeth", gear.span(spanned, 0)));
     return lines;

@@ -182,8 +182,7 @@ final class RecipeText {
           new RecipeTree.Figure(reckoned ? reckoned(rest, key.unit()) : number(rest, key.unit()));
       case SIZE -> {
         SizeText size = SizeText.of(rest);
-        yield new RecipeTree.Sized(
-            reckoned ? size.of(length(size.size())) : size.literal());
+        yield new RecipeTree.Sized(reckoned ? size.of(length(size.size())) : size.literal());
       }
       default -> new RecipeTree.Text(reckoned ? lathe.text(rest) : rest);
     };
@@ -197,7 +196,8 @@ final class RecipeText {
     Reckoned value = lathe.reckon(expression, unit);
     if (value.dimension() != unit.dimension()) {
       throw new IllegalArgumentException(
-          "what is reckoned is not a " + unit.dimension().name().toLowerCase(java.util.Locale.ROOT));
+          "what is reckoned is not a "
+              + unit.dimension().name().toLowerCase(java.util.Locale.ROOT));
     }
     return value.value();
   }

@@ -46,8 +46,7 @@ record SizeText(String size, Tolerance tolerance) {
   Size literal() throws Quantity.NotOne {
     Quantity q = Quantity.parse(size, Dimension.LENGTH, Unit.MM);
     boolean doubtful = q.doubt() > 0 && tolerance.kind() == Tolerance.Kind.GENERAL;
-    return new Size(
-        q.value(), doubtful ? Tolerance.limits(-q.doubt(), q.doubt()) : tolerance);
+    return new Size(q.value(), doubtful ? Tolerance.limits(-q.doubt(), q.doubt()) : tolerance);
   }
 
   /** Returns a reckoned value with this tolerance, or with the one it brings. */

@@ -116,10 +116,8 @@ class MadePartsTest {
 
   @Test
   void aGearPairYieldsItsGear() {
-    MadePart made =
-        part("gear: {pair: trains.drive.elements.pair, width: 10 mm, bore: 12 mm H7}");
-    Toothing teeth =
-        Objects.requireNonNull(((Turned) made.recipe()).outside().get(0).teeth());
+    MadePart made = part("gear: {pair: trains.drive.elements.pair, width: 10 mm, bore: 12 mm H7}");
+    Toothing teeth = Objects.requireNonNull(((Turned) made.recipe()).outside().get(0).teeth());
     assertThat(teeth.teeth()).isEqualTo(40);
     assertThat(teeth.shift()).isEqualTo(0.1);
     Gear gear = Gear.of(1.25, 40, 0.1, Math.toRadians(20));
@@ -129,7 +127,8 @@ class MadePartsTest {
 
   @Test
   void contentFollowsTheSizesOnly() {
-    String first = part("block: {length: = members.slide.length, width: 20 mm, height: 9 mm}").content();
+    String first =
+        part("block: {length: = members.slide.length, width: 20 mm, height: 9 mm}").content();
     String same = part("block: {height: 9 mm, width: 20 mm, length: 150 mm}").content();
     String other = part("block: {height: 9 mm, width: 20 mm, length: 151 mm}").content();
     assertThat(first).isEqualTo(same).isNotEqualTo(other);
@@ -138,13 +137,12 @@ class MadePartsTest {
   @Test
   void everythingWrongIsSaidAtItsPlace() {
     List<Problem> problems =
-        read(
-                """
-                block:
-                  length: = members.slide.lenth
-                  width: 20
-                  height: 9 mm + 1
-                """)
+        read("""
+        block:
+          length: = members.slide.lenth
+          width: 20
+          height: 9 mm + 1
+        """)
             .problems();
     assertThat(problems).hasSize(3);
     assertThat(problems.get(0).text())
@@ -157,15 +155,14 @@ class MadePartsTest {
   @Test
   void anImpossibleFeatureIsNamedWithItsLine() {
     List<Problem> problems =
-        read(
-                """
-                block:
-                  length: 40 mm
-                  width: 20 mm
-                  height: 9 mm
-                  operations:
-                    - holes: {name: oil hole, u: 60 mm, v: 10 mm, diameter: 4 mm}
-                """)
+        read("""
+        block:
+          length: 40 mm
+          width: 20 mm
+          height: 9 mm
+          operations:
+            - holes: {name: oil hole, u: 60 mm, v: 10 mm, diameter: 4 mm}
+        """)
             .problems();
     assertThat(problems).isNotEmpty();
     assertThat(problems.get(0).text()).startsWith("parts/one.yaml:7:").contains("oil hole");
@@ -182,16 +179,15 @@ class MadePartsTest {
   void featuresWithoutNamesGetOne() {
     Prismatic block =
         (Prismatic)
-            part(
-                    """
-                    block:
-                      length: 40 mm
-                      width: 20 mm
-                      height: 9 mm
-                      operations:
-                        - holes: {u: 10 mm, v: 10 mm, diameter: 4 mm}
-                        - holes: {u: 30 mm, v: 10 mm, diameter: 4 mm}
-                    """)
+            part("""
+            block:
+              length: 40 mm
+              width: 20 mm
+              height: 9 mm
+              operations:
+                - holes: {u: 10 mm, v: 10 mm, diameter: 4 mm}
+                - holes: {u: 30 mm, v: 10 mm, diameter: 4 mm}
+            """)
                 .recipe();
     assertThat(block.operations()).extracting(o -> o.name()).containsExactly("holes 1", "holes 2");
   }

@@ -137,8 +137,7 @@ public record ScrewThread(
     }
     ThreadProfile p = read.profile();
     Hand hand = designation.endsWith("LH") ? Hand.LEFT : Hand.RIGHT;
-    return new ScrewThread(
-        designation, Form.OTHER, p.d(), p.p(), 1, hand, p.d3(), p.nutMinor());
+    return new ScrewThread(designation, Form.OTHER, p.d(), p.p(), 1, hand, p.d3(), p.nutMinor());
   }
 
   /**

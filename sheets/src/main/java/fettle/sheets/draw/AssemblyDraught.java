@@ -101,7 +101,8 @@ public final class AssemblyDraught {
     for (double floor : new double[] {listTop, space.y0() + CLEAR}) {
       double slack = (space.y1() - CLEAR - floor - least) / (rows.size() + 1);
       if (slack >= 0) {
-        List<Mark> all = stacked(rows, new Box(space.x0(), floor, space.x1(), space.y1()), slack, block);
+        List<Mark> all =
+            stacked(rows, new Box(space.x0(), floor, space.x1(), space.y1()), slack, block);
         if (all != null) {
           return all;
         }
@@ -206,8 +207,7 @@ public final class AssemblyDraught {
       }
     }
     double top = crossings.stream().mapToDouble(y -> y).max().orElse(s.box.y1());
-    double next =
-        crossings.stream().mapToDouble(y -> y).filter(y -> y < top - 1.6).max().orElse(0);
+    double next = crossings.stream().mapToDouble(y -> y).filter(y -> y < top - 1.6).max().orElse(0);
     return (top + Math.max(0, next)) / 2;
   }
 
@@ -265,10 +265,7 @@ public final class AssemblyDraught {
     for (Mark m : plan.done()) {
       marks.add((upright ? laidDown(m) : m).moved(0, -axis));
     }
-    Box box =
-        upright
-            ? new Box(outline.y0(), -outline.x1(), outline.y1(), -outline.x0())
-            : outline;
+    Box box = upright ? new Box(outline.y0(), -outline.x1(), outline.y1(), -outline.x0()) : outline;
     return new Shown(i, marks, box.moved(0, -axis));
   }
 
@@ -308,8 +305,7 @@ public final class AssemblyDraught {
 
   private static boolean upright(Recipe recipe) {
     return recipe instanceof Folded
-        || (recipe instanceof Prismatic
-            && main(recipe).map(h -> h.face().axis()).orElse(2) == 2);
+        || (recipe instanceof Prismatic && main(recipe).map(h -> h.face().axis()).orElse(2) == 2);
   }
 
   /** Returns the height of the assembly's axis in the view as it is laid. */
@@ -317,9 +313,7 @@ public final class AssemblyDraught {
     Optional<Prismatic.Holes> hole = main(recipe);
     if (hole.isEmpty()) {
       return recipe instanceof Prismatic || recipe instanceof Folded
-          ? upright
-              ? -(outline.x0() + outline.x1()) / 2
-              : (outline.y0() + outline.y1()) / 2
+          ? upright ? -(outline.x0() + outline.x1()) / 2 : (outline.y0() + outline.y1()) / 2
           : 0;
     }
     Face face = hole.get().face();

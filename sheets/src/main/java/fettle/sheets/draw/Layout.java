@@ -21,7 +21,8 @@ import org.jspecify.annotations.Nullable;
 final class Layout {
 
   static final Source ORDER =
-      Source.practice("A4 full size first, then A3, then half size; larger sheets last; enlarged when small");
+      Source.practice(
+          "A4 full size first, then A3, then half size; larger sheets last; enlarged when small");
 
   private static final double CLEAR = 7;
   private static final double APART = 20;
@@ -73,6 +74,7 @@ final class Layout {
   }
 
   /** Sheets that a printer at home takes, down to half size; then the larger ones. */
+  @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable list of enums
   private enum Reach {
     PRINTED(HALF, Format.A4, Format.A3),
     LARGE(HALF, Format.A2),
@@ -88,8 +90,7 @@ final class Layout {
     }
   }
 
-  private Laid laid(
-      Format format, Scale scale, List<Mark> body, Draft draft, TitleBlock.Fields f) {
+  private Laid laid(Format format, Scale scale, List<Mark> body, Draft draft, TitleBlock.Fields f) {
     List<Mark> all = new ArrayList<>(Frame.of(format));
     all.addAll(TitleBlock.of(format, heads, f));
     all.addAll(body);

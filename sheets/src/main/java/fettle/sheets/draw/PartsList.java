@@ -128,8 +128,7 @@ final class PartsList {
       x += WIDTHS[i];
       marks.add(Mark.Stroke.line("list", Pen.BLOCK, x, bottom, x, y));
     }
-    marks.add(
-        Mark.Stroke.box("list", Pen.OUTLINE, new Box(x0, bottom, x0 + TitleBlock.WIDTH, y)));
+    marks.add(Mark.Stroke.box("list", Pen.OUTLINE, new Box(x0, bottom, x0 + TitleBlock.WIDTH, y)));
     marks.add(Mark.Stroke.line("list", Pen.OUTLINE, x0, above, x0 + TitleBlock.WIDTH, above));
   }
 }
