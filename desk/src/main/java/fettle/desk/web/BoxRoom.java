@@ -20,6 +20,7 @@ final class BoxRoom {
   private static final long FIRST = 1_500_000;
   private static final long MOST = 24_000_000;
   private static final int MOST_TARGETS = 31;
+  private static final double PATIENCE = 1200;
 
   private BoxRoom() {}
 
@@ -192,10 +193,9 @@ final class BoxRoom {
               + Math.round(100.0 * (best - bound) / best)
               + " percent.");
     }
+    double more = share > 0 ? seconds * (1 - share) / share : Double.POSITIVE_INFINITY;
     String remaining =
-        share > 0.001
-            ? at(seconds * (1 - share) / share) + " more at most"
-            : "how long still is not known yet";
+        more < PATIENCE ? at(more) + " more at most" : "how long still cannot be told yet";
     lines.add("Running for " + at(seconds) + "; " + remaining + ".");
     return new EnginePage.Work(here, lines, Math.rint(share * 1000) / 10);
   }
