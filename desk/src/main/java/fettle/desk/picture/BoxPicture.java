@@ -141,7 +141,7 @@ public final class BoxPicture {
 
   private void cone(Pen pen, int i, double top) {
     wheel(pen, at(i), 0, cone.get(i));
-    pen.words("halo", at(i) + width / 2, 7 * pen.unit(), "middle", String.valueOf(cone.get(i)));
+    pen.words("halo", at(i) + width / 2, -16 * pen.unit(), "middle", String.valueOf(cone.get(i)));
     pen.circle("steel", at(i) + width / 2, top + 10, width * 0.5);
     pen.words("", at(i) + width / 2, top + 10 + 7 * pen.unit(), "middle", String.valueOf(i + 1));
   }
@@ -150,10 +150,10 @@ public final class BoxPicture {
     double x = at(set.wheel());
     double y = radius(cone.get(set.wheel())) + radius(IDLER);
     wheel(pen, x, y, IDLER);
-    pen.words("halo", x + width / 2, y + 7 * pen.unit(), "middle", "idler");
+    pen.words("halo", x + width + GAP, y + 7 * pen.unit(), "start", "idler");
     wheel(pen, x, secondShaft(), tumbler);
     pen.words(
-        "halo", x + width / 2, secondShaft() + 7 * pen.unit(), "middle", String.valueOf(tumbler));
+        "halo", x + width / 2, secondShaft() + 32 * pen.unit(), "middle", String.valueOf(tumbler));
     if (secondShaft() - radius(tumbler) - y > radius(IDLER) + 1) {
       pen.line(
           "dim", x + width / 2, y + radius(IDLER), x + width / 2, secondShaft() - radius(tumbler));
@@ -167,9 +167,9 @@ public final class BoxPicture {
     wheel(pen, x, thirdShaft(), pair.driven());
     double middle = x + width / 2;
     pen.words(
-        "halo", middle, secondShaft() + 7 * pen.unit(), "middle", String.valueOf(pair.driver()));
+        "halo", middle, secondShaft() - 16 * pen.unit(), "middle", String.valueOf(pair.driver()));
     pen.words(
-        "halo", middle, thirdShaft() + 7 * pen.unit(), "middle", String.valueOf(pair.driven()));
+        "halo", middle, thirdShaft() + 32 * pen.unit(), "middle", String.valueOf(pair.driven()));
     pen.circle("steel", middle, foot - 12, width * 0.5);
     pen.words("", middle, foot - 12 + 7 * pen.unit(), "middle", letter(i));
   }

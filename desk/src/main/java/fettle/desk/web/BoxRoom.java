@@ -37,7 +37,8 @@ final class BoxRoom {
     if (!work.blocks().isEmpty()) {
       sections.add(work);
     }
-    String lead = "No box has been looked for yet; the search below finds the one with the fewest wheels.";
+    String lead =
+        "No box has been looked for yet; the search below finds the one with the fewest wheels.";
     if (found.isPresent()) {
       lead = lead(found.get());
       if (cutting.isPresent()) {
@@ -117,7 +118,9 @@ final class BoxRoom {
                 + ", with spaces between them.");
       }
     }
-    return numbers.stream().map(n -> new BigDecimal(n).stripTrailingZeros().toPlainString()).toList();
+    return numbers.stream()
+        .map(n -> new BigDecimal(n).stripTrailingZeros().toPlainString())
+        .toList();
   }
 
   private static boolean inside(double value, double least, double most) {
@@ -139,10 +142,7 @@ final class BoxRoom {
 
   /** The search: start it, watch it, stop it, take it up again. */
   private static EnginePage.Section work(
-      BoxJobs.Wish wish,
-      Optional<BoxJobs.Job> job,
-      Optional<BoxJobs.Found> found,
-      String here) {
+      BoxJobs.Wish wish, Optional<BoxJobs.Job> job, Optional<BoxJobs.Found> found, String here) {
     List<EnginePage.Block> blocks = new ArrayList<>();
     if (job.isPresent()) {
       blocks.add(progress(job.get(), here));
