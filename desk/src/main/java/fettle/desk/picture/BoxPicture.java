@@ -4,7 +4,6 @@ import fettle.desk.page.Drawing;
 import fettle.mechanics.gears.FixedCentre;
 import java.util.List;
 import java.util.function.BiFunction;
-import java.util.function.IntFunction;
 
 /** Draws a cone-and-tumbler box from the side, unfolded, with its levers and its power path. */
 public final class BoxPicture {
@@ -183,12 +182,12 @@ public final class BoxPicture {
     double turn = at(cone.size()) + PILLAR / 2;
     double[] way =
         set.inch()
-            ? new double[] {left + 6, y2, x, y2, x, 0, turn, 0, turn, y2, out, y2, out, y3,
-              right - 6, y3}
+            ? new double[] {
+              left + 6, y2, x, y2, x, 0, turn, 0, turn, y2, out, y2, out, y3, right - 6, y3
+            }
             : new double[] {left + 6, 0, x, 0, x, y2, out, y2, out, y3, right - 6, y3};
     pen.trace("blue", way, false);
-    pen.trace(
-        "blue", new double[] {right - 14, y3 - 5, right - 6, y3, right - 14, y3 + 5}, false);
+    pen.trace("blue", new double[] {right - 14, y3 - 5, right - 6, y3, right - 14, y3 + 5}, false);
     double in = set.inch() ? y2 : 0;
     pen.words("blue", left + 6, in - 10, "start", set.into());
     pen.words("blue", right - 6, y3 - 12, "end", "lead screw");
