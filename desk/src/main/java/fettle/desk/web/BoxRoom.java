@@ -108,7 +108,7 @@ final class BoxRoom {
     }
     for (String number : numbers) {
       boolean sound = number.matches("\\d{1,3}(\\.\\d{1,4})?");
-      if (!sound || !(inside(new BigDecimal(number).doubleValue(), least, most))) {
+      if (!sound || !inside(new BigDecimal(number).doubleValue(), least, most)) {
         throw Refused.wrong(
             "'" + ValuesRoom.line(number) + "' is no thread a box can be made for.",
             "Write plain numbers from "
