@@ -93,7 +93,11 @@ public record EnginePage(
 
   /** Something to choose or to send. */
   public record Form(
-      String action, boolean sends, Map<String, String> kept, List<Field> fields, List<Button> buttons)
+      String action,
+      boolean sends,
+      Map<String, String> kept,
+      List<Field> fields,
+      List<Button> buttons)
       implements Block {}
 
   /** One field: with choices a list, else a text. */

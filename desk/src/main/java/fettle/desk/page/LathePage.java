@@ -31,7 +31,10 @@ public record LathePage(
   /** A state to choose. */
   public record Choice(String words, String key, String note, boolean chosen) {}
 
-  /** A seat that can be moved: its name in forms, its member, the axis it slides along, its range and where it is. */
+  /**
+   * A seat that can be moved: its name in forms, its member, the axis it slides along, its range
+   * and where it is.
+   */
   public record Slider(String name, String member, String words, long most, long at, String unit) {}
 
   /** A finding with where its figure opens. */

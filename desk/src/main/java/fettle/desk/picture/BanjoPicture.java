@@ -124,9 +124,7 @@ public final class BanjoPicture {
     wheels.add(c);
     if (t.size() == 6) {
       double share = last / (last + middle);
-      double[] second = {
-        banjo.axes() + (first[0] - banjo.axes()) * share, first[1] * share
-      };
+      double[] second = {banjo.axes() + (first[0] - banjo.axes()) * share, first[1] * share};
       studs.add(second);
       Wheel d = mesh(c, t.get(3), second);
       wheels.add(d);
@@ -149,8 +147,7 @@ public final class BanjoPicture {
   private Wheel mesh(Wheel from, int teeth, double[] place) {
     double dx = place[0] - from.x();
     double dy = place[1] - from.y();
-    return from.meshing(
-        gear(teeth), gear(teeth).tip(0), Math.hypot(dx, dy), Math.atan2(dy, dx));
+    return from.meshing(gear(teeth), gear(teeth).tip(0), Math.hypot(dx, dy), Math.atan2(dy, dx));
   }
 
   /** Where the circles about both axes meet, above the line between them. */
@@ -186,8 +183,14 @@ public final class BanjoPicture {
   private double[] bar(double c, double s, double from, double to, double half) {
     double x = banjo.axes();
     return new double[] {
-      x + from * c - half * s, from * s + half * c, x + to * c - half * s, to * s + half * c,
-      x + to * c + half * s, to * s - half * c, x + from * c + half * s, from * s - half * c
+      x + from * c - half * s,
+      from * s + half * c,
+      x + to * c - half * s,
+      to * s + half * c,
+      x + to * c + half * s,
+      to * s - half * c,
+      x + from * c + half * s,
+      from * s - half * c
     };
   }
 
@@ -198,9 +201,7 @@ public final class BanjoPicture {
       boolean between = train.size() == 2 && idler > 0 && i == 1;
       int letter = train.size() == 2 && i == wheels.size() - 1 ? 1 : i;
       String word =
-          between
-              ? "idler " + w.gear().teeth()
-              : names.charAt(letter) + " " + w.gear().teeth();
+          between ? "idler " + w.gear().teeth() : names.charAt(letter) + " " + w.gear().teeth();
       boolean shared = i > 0 && wheels.get(i - 1).x() == w.x() && wheels.get(i - 1).y() == w.y();
       double drop = shared ? 30 * pen.unit() : -8 * pen.unit();
       pen.words("halo", w.x(), w.y() + drop, "middle", word);
@@ -222,8 +223,7 @@ public final class BanjoPicture {
         room(name + " to the driver's boss", w, Math.hypot(w.x(), w.y()), banjo.headShaft());
       }
       if (!meshesScrew) {
-        room(
-            name + " to the lead screw's boss", w, distance(w.x(), w.y()), banjo.screwShaft());
+        room(name + " to the lead screw's boss", w, distance(w.x(), w.y()), banjo.screwShaft());
       }
     }
     if (t.size() == 2) {

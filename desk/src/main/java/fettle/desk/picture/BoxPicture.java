@@ -4,7 +4,6 @@ import fettle.desk.page.Drawing;
 import fettle.mechanics.gears.FixedCentre;
 import java.util.List;
 import java.util.function.BiFunction;
-import java.util.function.IntFunction;
 
 /** Draws a cone-and-tumbler box from the side, unfolded, with its levers and its power path. */
 public final class BoxPicture {
@@ -141,7 +140,7 @@ public final class BoxPicture {
 
   private void cone(Pen pen, int i, double top) {
     wheel(pen, at(i), 0, cone.get(i));
-    pen.words("halo", at(i) + width / 2, 7 * pen.unit(), "middle", String.valueOf(cone.get(i)));
+    pen.words("halo", at(i) + width / 2, -16 * pen.unit(), "middle", String.valueOf(cone.get(i)));
     pen.circle("steel", at(i) + width / 2, top + 10, width * 0.5);
     pen.words("", at(i) + width / 2, top + 10 + 7 * pen.unit(), "middle", String.valueOf(i + 1));
   }
@@ -150,10 +149,10 @@ public final class BoxPicture {
     double x = at(set.wheel());
     double y = radius(cone.get(set.wheel())) + radius(IDLER);
     wheel(pen, x, y, IDLER);
-    pen.words("halo", x + width / 2, y + 7 * pen.unit(), "middle", "idler");
+    pen.words("halo", x + width + GAP, y + 7 * pen.unit(), "start", "idler");
     wheel(pen, x, secondShaft(), tumbler);
     pen.words(
-        "halo", x + width / 2, secondShaft() + 7 * pen.unit(), "middle", String.valueOf(tumbler));
+        "halo", x + width / 2, secondShaft() + 32 * pen.unit(), "middle", String.valueOf(tumbler));
     if (secondShaft() - radius(tumbler) - y > radius(IDLER) + 1) {
       pen.line(
           "dim", x + width / 2, y + radius(IDLER), x + width / 2, secondShaft() - radius(tumbler));
@@ -167,9 +166,9 @@ public final class BoxPicture {
     wheel(pen, x, thirdShaft(), pair.driven());
     double middle = x + width / 2;
     pen.words(
-        "halo", middle, secondShaft() + 7 * pen.unit(), "middle", String.valueOf(pair.driver()));
+        "halo", middle, secondShaft() - 16 * pen.unit(), "middle", String.valueOf(pair.driver()));
     pen.words(
-        "halo", middle, thirdShaft() + 7 * pen.unit(), "middle", String.valueOf(pair.driven()));
+        "halo", middle, thirdShaft() + 32 * pen.unit(), "middle", String.valueOf(pair.driven()));
     pen.circle("steel", middle, foot - 12, width * 0.5);
     pen.words("", middle, foot - 12 + 7 * pen.unit(), "middle", letter(i));
   }
@@ -183,12 +182,12 @@ public final class BoxPicture {
     double turn = at(cone.size()) + PILLAR / 2;
     double[] way =
         set.inch()
-            ? new double[] {left + 6, y2, x, y2, x, 0, turn, 0, turn, y2, out, y2, out, y3,
-              right - 6, y3}
+            ? new double[] {
+              left + 6, y2, x, y2, x, 0, turn, 0, turn, y2, out, y2, out, y3, right - 6, y3
+            }
             : new double[] {left + 6, 0, x, 0, x, y2, out, y2, out, y3, right - 6, y3};
     pen.trace("blue", way, false);
-    pen.trace(
-        "blue", new double[] {right - 14, y3 - 5, right - 6, y3, right - 14, y3 + 5}, false);
+    pen.trace("blue", new double[] {right - 14, y3 - 5, right - 6, y3, right - 14, y3 + 5}, false);
     double in = set.inch() ? y2 : 0;
     pen.words("blue", left + 6, in - 10, "start", set.into());
     pen.words("blue", right - 6, y3 - 12, "end", "lead screw");

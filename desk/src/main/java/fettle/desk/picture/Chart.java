@@ -55,9 +55,7 @@ final class Chart {
    */
   double x(double value) {
     double share =
-        logarithmic
-            ? Math.log(value / low) / Math.log(high / low)
-            : (value - low) / (high - low);
+        logarithmic ? Math.log(value / low) / Math.log(high / low) : (value - low) / (high - low);
     return LEFT + share * (WIDTH - LEFT - 30);
   }
 

@@ -41,7 +41,11 @@ public final class ClampPicture {
     pen.words("", lx + 0.02 * reach, ly, "start", "to the ball");
     pen.words("halo", 0.1 * reach, 0.5 * reach, "start", "bolt, drawn up");
     pen.words(
-        "halo", lx / 2 - 0.06 * reach, ly / 2, "end", "lever " + Numbers.significant(lever, 4) + " mm");
+        "halo",
+        lx / 2 - 0.06 * reach,
+        ly / 2,
+        "end",
+        "lever " + Numbers.significant(lever, 4) + " mm");
     pen.words(
         "",
         -0.7 * reach,

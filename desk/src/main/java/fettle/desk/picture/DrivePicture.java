@@ -75,8 +75,7 @@ public final class DrivePicture {
     double[] ys = new double[xs.length];
     for (int i = 0; i < xs.length; i++) {
       double x = xs[i];
-      ys[i] =
-          steps.stream().filter(s -> s.speed() == x).mapToDouble(Step::depth).max().orElse(0);
+      ys[i] = steps.stream().filter(s -> s.speed() == x).mapToDouble(Step::depth).max().orElse(0);
     }
     chart.curve("faint", xs, ys);
     steps.forEach(

@@ -91,8 +91,7 @@ final class Pen {
   }
 
   Pen words(String style, double x, double y, String anchor, String words) {
-    marks.add(
-        new Drawing.Words(style, round(x * scale), round(y * scale), anchor, words));
+    marks.add(new Drawing.Words(style, round(x * scale), round(y * scale), anchor, words));
     return this;
   }
 

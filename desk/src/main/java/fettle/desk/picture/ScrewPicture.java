@@ -103,8 +103,14 @@ public final class ScrewPicture {
     double way = -side;
     double middle = start + way * profile.p() / 2 + (side > 0 ? profile.p() / 2 : 0);
     double[] xy = {
-      middle - way * foot, core, middle - way * crest, outer, middle + way * crest, outer,
-      middle + way * foot, core
+      middle - way * foot,
+      core,
+      middle - way * crest,
+      outer,
+      middle + way * crest,
+      outer,
+      middle + way * foot,
+      core
     };
     System.arraycopy(xy, 0, points, from, xy.length);
     return from + xy.length;
@@ -119,8 +125,7 @@ public final class ScrewPicture {
   }
 
   private double foot() {
-    return Math.min(
-        0.98 * profile.p(), profile.p() / 2 + (profile.d2() - profile.d3()) * slope());
+    return Math.min(0.98 * profile.p(), profile.p() / 2 + (profile.d2() - profile.d3()) * slope());
   }
 
   private void helix(Pen pen, double length, boolean left) {

@@ -133,8 +133,7 @@ public final class TrainPicture {
       return;
     }
     GearPair drawn = mesh(module, angle, pair.driver(), pair.driven(), axes);
-    Wheel first =
-        new Wheel(drawn.pinion(), drawn.pinionTip(), x, y, phase, turns, "steel");
+    Wheel first = new Wheel(drawn.pinion(), drawn.pinionTip(), x, y, phase, turns, "steel");
     draw(first, String.valueOf(pair.driver()));
     double direction = direction();
     Wheel second = first.meshing(drawn.wheel(), drawn.wheelTip(), drawn.axes(), direction);
@@ -151,7 +150,8 @@ public final class TrainPicture {
     pen.words("halo", (x1 + x2) / 2, (y1 + y2) / 2 - 14 * pen.unit(), "middle", words);
   }
 
-  private GearPair mesh(double module, double angle, int driver, int driven, Optional<Double> axes) {
+  private GearPair mesh(
+      double module, double angle, int driver, int driven, Optional<Double> axes) {
     BasicRack rack = BasicRack.of(angle);
     Gear pinion = new Gear(module, driver, 0, rack);
     if (axes.isPresent()) {
@@ -159,7 +159,10 @@ public final class TrainPicture {
         return GearPair.onCentres(pinion, driven, axes.get());
       } catch (IllegalArgumentException e) {
         notes.add(
-            driver + " and " + driven + " teeth do not run on the stated centres: drawn on theirs.");
+            driver
+                + " and "
+                + driven
+                + " teeth do not run on the stated centres: drawn on theirs.");
       }
     }
     return GearPair.withoutPlay(pinion, new Gear(module, driven, 0, rack));
@@ -170,7 +173,10 @@ public final class TrainPicture {
     Wheel wheel = plain(module, driver);
     draw(wheel, String.valueOf(driver));
     if (idlers > 0) {
-      notes.add("The idlers of the " + name + " are drawn as large as the driver; their teeth do not count.");
+      notes.add(
+          "The idlers of the "
+              + name
+              + " are drawn as large as the driver; their teeth do not count.");
     }
     for (int i = 0; i < Math.min(idlers, 4); i++) {
       wheel = next(wheel, module, driver);
@@ -200,7 +206,8 @@ public final class TrainPicture {
   private void draw(Wheel wheel, String words) {
     bounds.take(wheel.x(), wheel.y(), wheel.tip() / 2);
     double hub = Math.min(6, wheel.gear().root() / 5);
-    long there = labels.stream().filter(p -> Math.hypot(p[0] - wheel.x(), p[1] - wheel.y()) < 1).count();
+    long there =
+        labels.stream().filter(p -> Math.hypot(p[0] - wheel.x(), p[1] - wheel.y()) < 1).count();
     labels.add(new double[] {wheel.x(), wheel.y()});
     late.add(pen -> wheel.draw(pen, hub, ""));
     last.add(
@@ -253,9 +260,14 @@ public final class TrainPicture {
     for (int k = -many; k < many; k++) {
       double middle = space + (k + 0.5) * pitch;
       double[] tooth = {
-        middle - pitch / 4 - slope * 1.25, line + 1.25 * module, middle - pitch / 4 + slope,
-        line - module, middle + pitch / 4 - slope, line - module,
-        middle + pitch / 4 + slope * 1.25, line + 1.25 * module
+        middle - pitch / 4 - slope * 1.25,
+        line + 1.25 * module,
+        middle - pitch / 4 + slope,
+        line - module,
+        middle + pitch / 4 - slope,
+        line - module,
+        middle + pitch / 4 + slope * 1.25,
+        line + 1.25 * module
       };
       System.arraycopy(tooth, 0, points, at, 8);
       at += 8;
@@ -306,8 +318,7 @@ public final class TrainPicture {
     if (values == null || !values.has("driver") || !values.has("driven")) {
       return Optional.empty();
     }
-    return Optional.of(
-        new double[] {values.need("driver").value(), values.need("driven").value()});
+    return Optional.of(new double[] {values.need("driver").value(), values.need("driven").value()});
   }
 
   private static void strand(Pen pen, double x1, double y, double r1, double x2, double r2) {
@@ -315,8 +326,7 @@ public final class TrainPicture {
     for (int side : new int[] {-1, 1}) {
       double cos = Math.cos(lean);
       double sin = Math.sin(lean);
-      pen.line(
-          "belt", x1 + r1 * sin, y + side * r1 * cos, x2 + r2 * sin, y + side * r2 * cos);
+      pen.line("belt", x1 + r1 * sin, y + side * r1 * cos, x2 + r2 * sin, y + side * r2 * cos);
     }
   }
 
@@ -355,7 +365,10 @@ public final class TrainPicture {
     double backX = x;
     double backY = y;
     chain(
-        "", back.values().needCount("first driver"), back.values().needCount("first driven"), 0,
+        "",
+        back.values().needCount("first driver"),
+        back.values().needCount("first driven"),
+        0,
         module);
     Wheel wheel = plain(module, back.values().needCount("second driver"));
     draw(wheel, String.valueOf(wheel.gear().teeth()));

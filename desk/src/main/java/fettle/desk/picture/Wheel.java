@@ -13,8 +13,7 @@ import fettle.mechanics.gears.Gear;
  * @param turns turns for each turn of the input, signed [-]
  * @param style kind of line
  */
-record Wheel(
-    Gear gear, double tip, double x, double y, double phase, double turns, String style) {
+record Wheel(Gear gear, double tip, double x, double y, double phase, double turns, String style) {
 
   private static final int FLANK = 5;
 
@@ -39,7 +38,9 @@ record Wheel(
         style);
   }
 
-  /** Returns a wheel on the same shaft, turned so that its first tooth lies where this one's does. */
+  /**
+   * Returns a wheel on the same shaft, turned so that its first tooth lies where this one's does.
+   */
   Wheel beside(Gear next, double nextTip) {
     return new Wheel(next, nextTip, x, y, phase, turns, style);
   }
@@ -71,8 +72,12 @@ record Wheel(
           p.circle("thin", x, y, hub);
           double r = gear.root() / 2 - 0.6 * gear.module();
           if (r > hub * 1.4) {
-            p.line("mark", x + hub * Math.cos(phase), y + hub * Math.sin(phase),
-                x + r * Math.cos(phase), y + r * Math.sin(phase));
+            p.line(
+                "mark",
+                x + hub * Math.cos(phase),
+                y + hub * Math.sin(phase),
+                x + r * Math.cos(phase),
+                y + r * Math.sin(phase));
           }
         });
     pen.circle("centre", x, y, gear.reference() / 2);

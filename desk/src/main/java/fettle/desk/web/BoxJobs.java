@@ -269,7 +269,6 @@ final class BoxJobs implements AutoCloseable {
                         .anyMatch(
                             c ->
                                 d.multipliers().stream()
-                                    .anyMatch(
-                                        m -> d.constant().times(c).over(m).sameAs(t))));
+                                    .anyMatch(m -> d.constant().times(c).over(m).sameAs(t))));
   }
 }

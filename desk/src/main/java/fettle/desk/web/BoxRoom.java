@@ -20,6 +20,7 @@ final class BoxRoom {
   private static final long FIRST = 1_500_000;
   private static final long MOST = 24_000_000;
   private static final int MOST_TARGETS = 31;
+  private static final double PATIENCE = 1200;
 
   private BoxRoom() {}
 
@@ -36,7 +37,8 @@ final class BoxRoom {
     if (!work.blocks().isEmpty()) {
       sections.add(work);
     }
-    String lead = "No box has been looked for yet; the search below finds the one with the fewest wheels.";
+    String lead =
+        "No box has been looked for yet; the search below finds the one with the fewest wheels.";
     if (found.isPresent()) {
       lead = lead(found.get());
       if (cutting.isPresent()) {
@@ -106,7 +108,7 @@ final class BoxRoom {
     }
     for (String number : numbers) {
       boolean sound = number.matches("\\d{1,3}(\\.\\d{1,4})?");
-      if (!sound || !(inside(new BigDecimal(number).doubleValue(), least, most))) {
+      if (!sound || !inside(new BigDecimal(number).doubleValue(), least, most)) {
         throw Refused.wrong(
             "'" + ValuesRoom.line(number) + "' is no thread a box can be made for.",
             "Write plain numbers from "
@@ -116,7 +118,9 @@ final class BoxRoom {
                 + ", with spaces between them.");
       }
     }
-    return numbers.stream().map(n -> new BigDecimal(n).stripTrailingZeros().toPlainString()).toList();
+    return numbers.stream()
+        .map(n -> new BigDecimal(n).stripTrailingZeros().toPlainString())
+        .toList();
   }
 
   private static boolean inside(double value, double least, double most) {
@@ -138,10 +142,7 @@ final class BoxRoom {
 
   /** The search: start it, watch it, stop it, take it up again. */
   private static EnginePage.Section work(
-      BoxJobs.Wish wish,
-      Optional<BoxJobs.Job> job,
-      Optional<BoxJobs.Found> found,
-      String here) {
+      BoxJobs.Wish wish, Optional<BoxJobs.Job> job, Optional<BoxJobs.Found> found, String here) {
     List<EnginePage.Block> blocks = new ArrayList<>();
     if (job.isPresent()) {
       blocks.add(progress(job.get(), here));
@@ -192,10 +193,9 @@ final class BoxRoom {
               + Math.round(100.0 * (best - bound) / best)
               + " percent.");
     }
+    double more = share > 0 ? seconds * (1 - share) / share : Double.POSITIVE_INFINITY;
     String remaining =
-        share > 0.001
-            ? at(seconds * (1 - share) / share) + " more at most"
-            : "how long still is not known yet";
+        more < PATIENCE ? at(more) + " more at most" : "how long still cannot be told yet";
     lines.add("Running for " + at(seconds) + "; " + remaining + ".");
     return new EnginePage.Work(here, lines, Math.rint(share * 1000) / 10);
   }

@@ -184,9 +184,7 @@ record FoundBox(
       for (int p = 0; p < pairs.size(); p++) {
         entries.add(
             entry(
-                wanted(wish.leads(), lead(w, p)),
-                lead(w, p),
-                address(chosen, kept, w, p, false)));
+                wanted(wish.leads(), lead(w, p)), lead(w, p), address(chosen, kept, w, p, false)));
       }
       for (int p = 0; p < pairs.size() && !wish.perInch().isEmpty(); p++) {
         entries.add(
@@ -329,10 +327,7 @@ record FoundBox(
     text.append("          set: ").append(settings.iterator().next()).append('\n');
     text.append("parts:\n");
     part(text, "cone", cone.stream().map(String::valueOf).toList());
-    part(
-        text,
-        "multiplier",
-        pairs.stream().map(p -> p.driver() + "/" + p.driven()).toList());
+    part(text, "multiplier", pairs.stream().map(p -> p.driver() + "/" + p.driven()).toList());
     text.append("caution:\n  - Never shift a lever with the spindle under power.\n")
         .append("  - The gear cover stays closed whenever the spindle turns.\n");
     return text.toString();

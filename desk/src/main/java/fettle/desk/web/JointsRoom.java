@@ -51,9 +51,7 @@ final class JointsRoom {
             "Play, stiffness, torque",
             "figures",
             Closer.cells(
-                visit,
-                chosen,
-                f -> f.subject().equals(train.name()) && !f.topic().equals("gears")),
+                visit, chosen, f -> f.subject().equals(train.name()) && !f.topic().equals("gears")),
             Closer.findings(visit, chosen, f -> f.figure().contains("/" + train.name() + "/"))));
     List<fettle.desk.page.Shell.Link> more =
         new ArrayList<>(ValuesRoom.whatIf(machine, Set.of(train.name()), chosen));
@@ -98,8 +96,7 @@ final class JointsRoom {
             new EnginePage.Picture(
                 ScrewPicture.of(screw.thread().profile(), lead, nut, play, degrees / TURN),
                 "Screw in steel, nut in bronze, to scale. " + shown,
-                new EnginePage.Turn(
-                    "screw", degrees, Numbers.significant(Math.abs(lead), 9)))));
+                new EnginePage.Turn("screw", degrees, Numbers.significant(Math.abs(lead), 9)))));
   }
 
   static EnginePage clamp(Visit visit) {
@@ -115,8 +112,7 @@ final class JointsRoom {
     }
     List<EnginePage.Section> sections = new ArrayList<>();
     if (clamp.shape().equals("clamp/eccentric")) {
-      sections.add(
-          Closer.orReason("Lever and eccentric", "picture", () -> eccentric(clamp)));
+      sections.add(Closer.orReason("Lever and eccentric", "picture", () -> eccentric(clamp)));
     } else {
       sections.add(
           Closer.section(
@@ -135,8 +131,7 @@ final class JointsRoom {
             "figures",
             Closer.cells(
                 visit, chosen, f -> f.topic().equals("clamps") && f.subject().equals(name)),
-            Closer.findings(
-                visit, chosen, f -> f.figure().startsWith("clamps/" + name + "/"))));
+            Closer.findings(visit, chosen, f -> f.figure().startsWith("clamps/" + name + "/"))));
     sections.add(
         Closer.section("Look closer", "more", new EnginePage.Links(Closer.links(machine, chosen))));
     return Closer.page(
@@ -187,8 +182,7 @@ final class JointsRoom {
             "/fits",
             false,
             Map.of(),
-            List.of(
-                new EnginePage.Field("fit", "a fit, such as '35 H6/k5'", asked, List.of())),
+            List.of(new EnginePage.Field("fit", "a fit, such as '35 H6/k5'", asked, List.of())),
             List.of(new EnginePage.Button("draw", "Draw its zones", true))));
     own.addAll(asked(asked));
     List<EnginePage.Section> sections = new ArrayList<>();
@@ -213,8 +207,7 @@ final class JointsRoom {
         throw new IllegalArgumentException("a fit has two classes, such as H7/k6");
       }
       String[] names = text.strip().split("[ /]+");
-      return picture(
-          fit.text(), fit.fit(), names[names.length - 2], names[names.length - 1]);
+      return picture(fit.text(), fit.fit(), names[names.length - 2], names[names.length - 1]);
     } catch (IllegalArgumentException e) {
       return List.of(
           Closer.words(
@@ -302,8 +295,7 @@ final class JointsRoom {
     }
     if (!blocks.isEmpty()) {
       String id = title.toLowerCase(java.util.Locale.ROOT).replace(' ', '-');
-      sections.add(
-          new EnginePage.Section(title + ", " + bearing.needText("type"), id, "", blocks));
+      sections.add(new EnginePage.Section(title + ", " + bearing.needText("type"), id, "", blocks));
     }
   }
 }

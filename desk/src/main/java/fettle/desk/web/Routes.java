@@ -134,8 +134,7 @@ final class Routes {
           send(c, visit.inner() ? inner : whole, page);
         });
     routes.post(
-        "/gearbox",
-        c -> c.redirect(BoxRoom.act(visit(c), boxes, shelf), HttpStatus.SEE_OTHER));
+        "/gearbox", c -> c.redirect(BoxRoom.act(visit(c), boxes, shelf), HttpStatus.SEE_OTHER));
   }
 
   private void values(RoutesConfig routes) {

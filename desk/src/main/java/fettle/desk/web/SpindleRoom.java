@@ -98,10 +98,7 @@ final class SpindleRoom {
             Map.of(),
             List.of(
                 new EnginePage.Field(
-                    "force",
-                    "force across the nose, N",
-                    Numbers.significant(force, 5),
-                    List.of())),
+                    "force", "force across the nose, N", Numbers.significant(force, 5), List.of())),
             List.of(new EnginePage.Button("bend", "Bend it so", false)));
     String caption =
         "To scale, chuck at the right. The blue line is the bent axis, drawn "
@@ -139,8 +136,7 @@ final class SpindleRoom {
     }
     List<EnginePage.Block> blocks = new ArrayList<>();
     blocks.add(new EnginePage.Bars(shares));
-    double best =
-        value(visit, chosen, "spindle/spindle/best distance of the bearings").orElse(0.0);
+    double best = value(visit, chosen, "spindle/spindle/best distance of the bearings").orElse(0.0);
     if (best > 0) {
       blocks.add(
           new EnginePage.Picture(
@@ -214,7 +210,8 @@ final class SpindleRoom {
           Closer.section(
               "",
               "why",
-              Closer.words("The book has no drive of the spindle: it takes 'drive' and its train.")));
+              Closer.words(
+                  "The book has no drive of the spindle: it takes 'drive' and its train.")));
     } else {
       sections.add(
           Closer.section(
@@ -234,9 +231,7 @@ final class SpindleRoom {
             "Every figure of drive and cuts",
             "figures",
             Closer.cells(
-                visit,
-                chosen,
-                f -> List.of("speeds", "drive", "cutting").contains(f.topic())),
+                visit, chosen, f -> List.of("speeds", "drive", "cutting").contains(f.topic())),
             Closer.findings(
                 visit,
                 chosen,

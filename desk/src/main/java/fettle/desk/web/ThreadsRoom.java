@@ -51,14 +51,11 @@ final class ThreadsRoom {
     List<EnginePage.Section> sections = new ArrayList<>();
     sections.add(
         Closer.orReason(
-            "One thread on the banjo",
-            "set-up",
-            () -> setUp(visit, chosen, cutting.get(), lead)));
+            "One thread on the banjo", "set-up", () -> setUp(visit, chosen, cutting.get(), lead)));
     sections.add(table(visit, chosen, cutting.get(), list));
     sections.add(purchase(visit, chosen, machine, cutting.get(), list));
     sections.add(
-        Closer.section(
-            "Look closer", "more", new EnginePage.Links(Closer.links(machine, chosen))));
+        Closer.section("Look closer", "more", new EnginePage.Links(Closer.links(machine, chosen))));
     return Closer.page(visit, chosen, "Threads and change gears", "/threads", kept, "", sections);
   }
 
@@ -281,7 +278,8 @@ final class ThreadsRoom {
                     "list",
                     "list of threads",
                     list.label(),
-                    Arrays.asList(LISTS.stream().map(ThreadPitches::label).toArray(String[]::new)))),
+                    Arrays.asList(
+                        LISTS.stream().map(ThreadPitches::label).toArray(String[]::new)))),
             List.of(new EnginePage.Button("list", "Show this list", false)));
     return new EnginePage.Section(
         "Thread table",
@@ -290,8 +288,7 @@ final class ThreadsRoom {
         List.of(
             form,
             new EnginePage.Table(
-                list.label()
-                    + " with the gears in the drawer, tumbler as for right-hand threads",
+                list.label() + " with the gears in the drawer, tumbler as for right-hand threads",
                 List.of("thread", "gears", "error"),
                 rows),
             Closer.note(
@@ -306,11 +303,7 @@ final class ThreadsRoom {
       Visit visit, Chosen chosen, Machine machine, ScrewCutting cutting, ThreadPitches list) {
     if (!visit.asked("buy").equals("yes")) {
       String address =
-          "/threads?"
-              + Visit.query(chosen)
-              + "&list="
-              + Visit.coded(list.label())
-              + "&buy=yes#buy";
+          "/threads?" + Visit.query(chosen) + "&list=" + Visit.coded(list.label()) + "&buy=yes#buy";
       return Closer.section(
           "One more gear",
           "buy",
@@ -345,8 +338,7 @@ final class ThreadsRoom {
                         List.of(
                             EnginePage.Entry.of(p.teeth() + " teeth"),
                             EnginePage.Entry.of(
-                                String.format(
-                                    Locale.ROOT, "%d, now %d", p.within(), p.before())),
+                                String.format(Locale.ROOT, "%d, now %d", p.within(), p.before())),
                             EnginePage.Entry.of(String.valueOf(p.exact())))))
             .toList();
     return Closer.section(

@@ -40,14 +40,13 @@ final class TrainRoom {
             "What it brings",
             "figures",
             Closer.cells(visit, chosen, f -> f.subject().equals(train.name())),
-            Closer.findings(
-                visit, chosen, f -> f.figure().contains("/" + train.name() + "/"))));
+            Closer.findings(visit, chosen, f -> f.figure().contains("/" + train.name() + "/"))));
     sections.add(ratios(train, step));
-    List<Shell.Link> onward = new ArrayList<>(ValuesRoom.whatIf(machine, Set.of(train.name()), chosen));
+    List<Shell.Link> onward =
+        new ArrayList<>(ValuesRoom.whatIf(machine, Set.of(train.name()), chosen));
     onward.addAll(Closer.links(machine, chosen));
     sections.add(Closer.section("Look closer", "more", new EnginePage.Links(onward)));
-    return Closer.page(
-        visit, chosen, train.name(), "/train", kept, lead(train, step), sections);
+    return Closer.page(visit, chosen, train.name(), "/train", kept, lead(train, step), sections);
   }
 
   static Train train(Visit visit, Machine machine) {
@@ -73,7 +72,11 @@ final class TrainRoom {
     String brought =
         train.linear()
             ? "moves the " + train.to() + " " + mm(factor)
-            : "turns the " + train.to() + " " + Numbers.significant(factor.toDouble(), 5) + " times";
+            : "turns the "
+                + train.to()
+                + " "
+                + Numbers.significant(factor.toDouble(), 5)
+                + " times";
     return "One turn of the " + train.from() + " " + brought + ".";
   }
 
@@ -95,8 +98,7 @@ final class TrainRoom {
               List.of(new EnginePage.Field("step", "set to", step, steps)),
               List.of(new EnginePage.Button("look", "Set it so", false))));
     }
-    String travel =
-        train.linear() ? Numbers.significant(factor(train, step).toDouble(), 9) : "";
+    String travel = train.linear() ? Numbers.significant(factor(train, step).toDouble(), 9) : "";
     EnginePage.Turn turn = new EnginePage.Turn(train.from(), degrees, travel);
     drawn
         .drawing()

@@ -49,7 +49,8 @@ class CloserTest {
   @Test
   void pagesFollowTheState() {
     assertThat(desk.get("/train?name=saddle%20drive&state=as-bought").body())
-        .contains("24.313").doesNotContain("24.9364");
+        .contains("24.313")
+        .doesNotContain("24.9364");
     assertThat(desk.get("/train?name=saddle%20drive").body()).contains("24.9364");
     assertThat(desk.get("/spindle?state=as-bought").body()).contains("A bush of 34 mm");
     assertThat(desk.get("/spindle?state=as-planned").body()).contains("7007B");
@@ -81,9 +82,9 @@ class CloserTest {
       assertThat(answer.body()).as(path).contains("<h1>").doesNotContain("<script>", "<b>%");
     }
     assertThat(desk.get("/fits?fit=%3Cscript%3Ealert(1)%3C/script%3E").body())
-        .contains("is no fit").doesNotContain("<script>alert");
-    assertThat(desk.get("/train?name=saddle%20drive&turned=-5&step=x").statusCode())
-        .isEqualTo(200);
+        .contains("is no fit")
+        .doesNotContain("<script>alert");
+    assertThat(desk.get("/train?name=saddle%20drive&turned=-5&step=x").statusCode()).isEqualTo(200);
     assertThat(desk.get("/gearbox?wheel=99&ratio=99&kind=x").statusCode()).isEqualTo(200);
   }
 
@@ -157,7 +158,10 @@ class CloserTest {
       Path file = folder.resolve("gearbox-" + wish.mark() + ".txt");
       BoxJobs jobs = new BoxJobs(folder);
       for (String text :
-          List.of("", "cone x\n", "cone 1/0 2\nmultipliers 1\nconstant 1\nbound 3\nsets 1\n",
+          List.of(
+              "",
+              "cone x\n",
+              "cone 1/0 2\nmultipliers 1\nconstant 1\nbound 3\nsets 1\n",
               "cone 7\nmultipliers 1\nconstant 1\nbound 3\nsets 1\n")) {
         Files.writeString(file, text);
         assertThat(jobs.kept(wish)).as(text).isEmpty();

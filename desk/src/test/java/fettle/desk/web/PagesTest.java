@@ -58,8 +58,14 @@ final class PagesTest {
     desk.edit("machine.yaml", "members.saddle.mass", "4.3 kg ± 0.2 kg");
     desk.write(
         ".reckoned/gearbox-" + new BoxJobs.Wish(LEADS, PER_INCH).mark() + ".txt",
-        "cone 8/5 2 5/2 11/4 3 13/4 7/2 9/2 6\nmultipliers 1 1/2 1/5\nconstant 4\nbound 15\n"
-            + "sets 1500000\nproof 3 ratios: at least 15 wheels\n");
+        """
+        cone 8/5 2 5/2 11/4 3 13/4 7/2 9/2 6
+        multipliers 1 1/2 1/5
+        constant 4
+        bound 15
+        sets 1500000
+        proof 3 ratios: at least 15 wheels
+        """);
   }
 
   @AfterAll
