@@ -23,7 +23,9 @@ public final class Topics {
           new ClampTopic(),
           new GearTopic(),
           new ThreadTopic(),
+          new ChainTopic(),
           new ControlTopic(),
+          new ControlBoxTopic(),
           new ClearanceTopic());
 
   private Topics() {}
