@@ -31,7 +31,7 @@ final class ClearanceCommand implements Command {
             "when two changes meet. The lathe is taken as it stands, with the changes named.");
     spec.addPositional(Options.one("BOOK", "The folder of the book."));
     spec.addPositional(Options.many("CHANGE", "Changes to add to the lathe as it stands."));
-    spec.addOption(Options.flag("--json", "Write JSON."));
+    spec.addOption(Options.flag("--json", "Write JSON; docs/clearance.schema.json describes it."));
     return spec;
   }
 

@@ -11,13 +11,14 @@ import java.util.PriorityQueue;
  */
 final class ClearanceSpeed {
 
+  private static final long SEED = 34;
   private static final double TOLERANCE = 0.05;
-  private static final int PLAIN_BUDGET = 20_000;
+  private static final int PLAIN_BUDGET = 3_000;
 
   private ClearanceSpeed() {}
 
   public static void main(String[] arguments) {
-    RandomMachine random = new RandomMachine(seed());
+    RandomMachine random = new RandomMachine(arguments.length > 0 ? Long.parseLong(arguments[0]) : SEED);
     Mechanism machine = random.of(4, 3, 60);
     List<Pair> all = machine.pairs().searched();
     Domain domain = machine.domain();
@@ -45,10 +46,6 @@ final class ClearanceSpeed {
             g -> print("  open: %s, %.3f to %.3f mm%n", g.pair().name(), g.lower(), g.upper()));
     sampled(clear, domain, random);
     plain(all, domain);
-  }
-
-  private static long seed() {
-    return 7;
   }
 
   private static void sampled(List<Pair> pairs, Domain domain, RandomMachine random) {
