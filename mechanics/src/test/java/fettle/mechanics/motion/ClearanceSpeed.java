@@ -72,6 +72,7 @@ final class ClearanceSpeed {
         PLAIN_BUDGET, open, ms(t0, System.nanoTime()));
   }
 
+  @SuppressWarnings("ArrayRecordComponent")
   private record Cell(double[] middle, double[] half, double lower) {}
 
   private static boolean plainCloses(Pair pair, Domain domain) {
