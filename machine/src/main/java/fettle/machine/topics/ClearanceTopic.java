@@ -21,8 +21,10 @@ final class ClearanceTopic implements Topic {
 
   private static final Source SEARCH =
       Source.derived("least distance of the envelopes over all positions, bounds proven");
+
   /** A gap that no hand minds. */
   private static final double ENOUGH = 30;
+
   /** Nothing enters a gap of this size or less. */
   private static final double CLOSED = 4;
 
@@ -116,10 +118,7 @@ final class ClearanceTopic implements Topic {
 
   /** The gap beside each handle that does not touch, and whether a finger is caught in it. */
   private void hands(
-      Machine machine,
-      Clearances clearances,
-      List<Figure> figures,
-      List<Finding> findings) {
+      Machine machine, Clearances clearances, List<Figure> figures, List<Finding> findings) {
     for (Member member : machine.members().values()) {
       if (!held(machine, member.name())) {
         continue;

@@ -53,9 +53,7 @@ public record Clearances(Mechanism mechanism, List<Row> rows, List<Mechanism.Ski
     Mechanism mechanism = Envelopes.of(machine);
     Mechanism.Pairs pairs = mechanism.pairs();
     return of(
-        mechanism,
-        pairs,
-        Clearance.table(pairs.searched(), mechanism.domain(), tolerance, budget));
+        mechanism, pairs, Clearance.table(pairs.searched(), mechanism.domain(), tolerance, budget));
   }
 
   /**
@@ -67,9 +65,7 @@ public record Clearances(Mechanism mechanism, List<Row> rows, List<Mechanism.Ski
     Mechanism mechanism = Envelopes.of(machine);
     Mechanism.Pairs pairs = mechanism.pairs();
     return of(
-        mechanism,
-        pairs,
-        Clearance.table(pairs.searched(), mechanism.domain(), 0.5, 300, enough));
+        mechanism, pairs, Clearance.table(pairs.searched(), mechanism.domain(), 0.5, 300, enough));
   }
 
   private static Clearances of(Mechanism mechanism, Mechanism.Pairs pairs, List<Gap> gaps) {
@@ -139,7 +135,8 @@ public record Clearances(Mechanism mechanism, List<Row> rows, List<Mechanism.Ski
   public boolean slides(int axis) {
     return mechanism.links().stream()
         .flatMap(l -> l.steps().stream())
-        .anyMatch(s -> s instanceof fettle.mechanics.motion.Step.Slide slide && slide.axis() == axis);
+        .anyMatch(
+            s -> s instanceof fettle.mechanics.motion.Step.Slide slide && slide.axis() == axis);
   }
 
   private static String mm(double value) {

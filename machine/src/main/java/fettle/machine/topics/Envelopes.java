@@ -42,7 +42,8 @@ public final class Envelopes {
     for (Member member : machine.members().values()) {
       member
           .envelope()
-          .forEach((name, solid) -> bodies.add(new Mechanism.Body(member.name(), name, convex(solid))));
+          .forEach(
+              (name, solid) -> bodies.add(new Mechanism.Body(member.name(), name, convex(solid))));
     }
     double[] top = high.stream().mapToDouble(Double::doubleValue).toArray();
     return new Mechanism(

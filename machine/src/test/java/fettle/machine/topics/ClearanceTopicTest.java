@@ -39,10 +39,10 @@ class ClearanceTopicTest {
   /** The old cross handwheel leaves the larger saddle handwheel less than a finger. */
   @Test
   void fingerIsCaughtBetweenTheHandwheels() {
-    List<Finding> findings =
-        DemoLathe.study(new ClearanceTopic(), DemoLathe.with()).findings();
+    List<Finding> findings = DemoLathe.study(new ClearanceTopic(), DemoLathe.with()).findings();
     assertThat(findings)
-        .anyMatch(f -> f.sentence().contains("a finger can be caught") && f.limit().equals("25 mm"));
+        .anyMatch(
+            f -> f.sentence().contains("a finger can be caught") && f.limit().equals("25 mm"));
   }
 
   @Test
@@ -50,9 +50,9 @@ class ClearanceTopicTest {
     Machine machine = DemoLathe.with("saddle-dial", "cross-screw", "tailstock-lever");
     Clearances found = Clearances.of(machine, 0.05, 20_000);
     assertThat(found.rows()).allMatch(r -> r.gap().certified());
-    int members = (int) machine.members().values().stream().filter(m -> !m.envelope().isEmpty()).count();
-    assertThat(found.rows().size() + found.skipped().size())
-        .isEqualTo(members * (members - 1) / 2);
+    int members =
+        (int) machine.members().values().stream().filter(m -> !m.envelope().isEmpty()).count();
+    assertThat(found.rows().size() + found.skipped().size()).isEqualTo(members * (members - 1) / 2);
   }
 
   /** 82 mm above and 29 mm beside each other, less the radii: two rims that overlap in width. */

@@ -1,5 +1,6 @@
 package fettle.mechanics.motion;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -27,6 +28,26 @@ public record Chain(List<Step> steps, Convex solid) {
       at = outwards(steps.get(i), at, position);
     }
     return at;
+  }
+
+  /**
+   * Returns this way without the seats that turn a round solid about its own axis, for such a turn
+   * moves no point of the solid out of it.
+   */
+  Chain plain() {
+    List<Step> kept = new ArrayList<>(steps);
+    Vector zero = Vector.ZERO;
+    for (int i = kept.size() - 1; i >= 0; i--) {
+      Step step = kept.get(i);
+      if (step instanceof Step.Shift shift) {
+        zero = zero.plus(shift.by());
+      } else if (step instanceof Step.Turn turn && solid.roundAbout(zero, turn.about())) {
+        kept.remove(i);
+      } else {
+        break;
+      }
+    }
+    return new Chain(kept, solid);
   }
 
   private static Vector outwards(Step step, Vector at, double[] position) {

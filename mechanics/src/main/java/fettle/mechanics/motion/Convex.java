@@ -15,6 +15,16 @@ public sealed interface Convex {
   Ball ball();
 
   /**
+   * Tells whether it is round about an axis, so that turning about it changes nothing.
+   *
+   * @param zero where its own zero lies, seen from a point of the axis
+   * @param axis direction of the axis, of length 1
+   */
+  default boolean roundAbout(Vector zero, Vector axis) {
+    return false;
+  }
+
+  /**
    * A ball around a solid.
    *
    * @param centre its middle
@@ -134,6 +144,11 @@ public sealed interface Convex {
       // in the plane of the end.
       Vector out = across.plus(-across.dot(axis), axis).unit();
       return end.plus(radius, out);
+    }
+
+    @Override
+    public boolean roundAbout(Vector zero, Vector about) {
+      return about.cross(axis).isZero() && about.cross(zero.plus(centre)).isZero();
     }
 
     @Override

@@ -16,6 +16,9 @@ final class PairSearch {
   private record Cell(double[] middle, double[] half, double lower, Vector normal) {}
 
   private final Pair pair;
+  /** The pair without turns that change nothing. */
+  private final Pair plain;
+
   private final Domain domain;
   private final int[] split;
   private final int[] slot;
@@ -34,10 +37,11 @@ final class PairSearch {
 
   PairSearch(Pair pair, Domain domain) {
     this.pair = pair;
+    this.plain = new Pair(pair.first(), pair.second(), pair.a().plain(), pair.b().plain());
     this.domain = domain;
     boolean[] turns = new boolean[domain.size()];
     boolean[] slides = new boolean[domain.size()];
-    for (Chain chain : java.util.List.of(pair.a(), pair.b())) {
+    for (Chain chain : java.util.List.of(plain.a(), plain.b())) {
       for (Step step : chain.steps()) {
         if (step instanceof Step.Turn t) {
           turns[t.axis()] = true;
@@ -54,7 +58,7 @@ final class PairSearch {
     for (int i = 0; i < free.length; i++) {
       slot[free[i]] = i;
     }
-    poses = new Poses(pair, domain, free);
+    poses = new Poses(plain, domain, free);
     position = domain.middle();
     open();
   }
@@ -142,8 +146,8 @@ final class PairSearch {
   private double gap(double[] middle, double[] half, Vector n) {
     Vector back = n.times(-1);
     double reach =
-        new Shadow(pair.a(), domain, slot, middle, half).reach(back)
-            + new Shadow(pair.b(), domain, slot, middle, half).reach(n);
+        new Shadow(plain.a(), domain, slot, middle, half).reach(back)
+            + new Shadow(plain.b(), domain, slot, middle, half).reach(n);
     return -reach - Poses.ROUNDING;
   }
 

@@ -85,6 +85,11 @@ public record Vector(double x, double y, double z) {
         cosine * z + along * axis.z + sine * (axis.x * y - axis.y * x));
   }
 
+  /** Tells whether every coordinate is nothing, exactly. */
+  boolean isZero() {
+    return x == 0 && y == 0 && z == 0;
+  }
+
   /** Tells whether every coordinate is a number of workshop size. */
   boolean sound() {
     return Math.abs(x) <= 1e6 && Math.abs(y) <= 1e6 && Math.abs(z) <= 1e6;

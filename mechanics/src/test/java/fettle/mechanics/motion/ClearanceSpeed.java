@@ -18,7 +18,8 @@ final class ClearanceSpeed {
   private ClearanceSpeed() {}
 
   public static void main(String[] arguments) {
-    RandomMachine random = new RandomMachine(arguments.length > 0 ? Long.parseLong(arguments[0]) : SEED);
+    RandomMachine random =
+        new RandomMachine(arguments.length > 0 ? Long.parseLong(arguments[0]) : SEED);
     Mechanism machine = random.of(4, 3, 60);
     List<Pair> all = machine.pairs().searched();
     Domain domain = machine.domain();

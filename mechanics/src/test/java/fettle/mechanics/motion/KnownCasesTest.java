@@ -140,6 +140,22 @@ class KnownCasesTest {
     assertThat(RandomMachinesTest.distance(gap.pair(), axis(0, 100), gap.position())).isZero();
   }
 
+  /** A wheel that turns on its own axis is searched as if it stood; one off its axis is not. */
+  @Test
+  void wheelOnItsAxisNeedsNoSplitting() {
+    Convex wheel = new Convex.Cylinder(new Vector(0, 0, 5), Z, 30, 4);
+    Gap gap =
+        Clearance.of(
+            new Pair("wheel", "wall", turning(wheel), still(wall(40))),
+            axis(0, 2 * Math.PI),
+            0.001,
+            Clearance.BUDGET);
+    assertThat(gap.evaluations()).isEqualTo(1);
+    assertThat(gap.upper()).isCloseTo(10, within(1e-6));
+    Convex off = new Convex.Cylinder(new Vector(1, 0, 5), Z, 30, 4);
+    bracket(turning(off), still(wall(40)), axis(0, 2 * Math.PI), 9);
+  }
+
   @Test
   void departureOfTheSineIsItsGreatest() {
     for (double a = 0.05; a < 1.05; a += 0.1) {
