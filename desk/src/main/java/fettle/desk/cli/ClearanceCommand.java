@@ -85,7 +85,8 @@ final class ClearanceCommand implements Command {
 
   private static void print(Clearances found, List<String> together, Terminal terminal) {
     var out = terminal.out();
-    out.println("Least gap of every two members over all positions (mm; nowhere less than 'proven')");
+    out.println(
+        "Least gap of every two members over all positions (mm; nowhere less than 'proven')");
     for (Clearances.Row row : found.rows().stream().limit(SHOWN).toList()) {
       Gap gap = row.gap();
       String size = gap.touches() ? "touch" : Numbers.fixed(gap.upper(), 2);
@@ -171,8 +172,7 @@ final class ClearanceCommand implements Command {
   private static void point(
       JsonGenerator json, Clearances found, Clearances.Row row, String name, Vector point)
       throws IOException {
-    Vector at =
-        found.mechanism().common(row.first(), row.second(), point, row.gap().position());
+    Vector at = found.mechanism().common(row.first(), row.second(), point, row.gap().position());
     json.writeArrayFieldStart(name);
     Json.number(json, at.x());
     Json.number(json, at.y());

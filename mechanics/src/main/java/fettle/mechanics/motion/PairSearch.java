@@ -16,6 +16,7 @@ final class PairSearch {
   private record Cell(double[] middle, double[] half, double lower, Vector normal) {}
 
   private final Pair pair;
+
   /** The pair without turns that change nothing. */
   private final Pair plain;
 
