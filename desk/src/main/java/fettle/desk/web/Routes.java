@@ -7,6 +7,7 @@ import fettle.desk.template.desk.JtechangesGenerated;
 import fettle.desk.template.desk.JtefigureGenerated;
 import fettle.desk.template.desk.JtefigureinsideGenerated;
 import fettle.desk.template.desk.JtefollowsGenerated;
+import fettle.desk.template.desk.JteguideGenerated;
 import fettle.desk.template.desk.JtehistoryGenerated;
 import fettle.desk.template.desk.JtejointGenerated;
 import fettle.desk.template.desk.JtelatheGenerated;
@@ -206,6 +207,9 @@ final class Routes {
     routes.get("/parts", page(PlainRooms::parts, JteroomGenerated::render));
     routes.get("/order", page(PlainRooms::order, JteroomGenerated::render));
     routes.get("/proof", page(PlainRooms::proof, JteroomGenerated::render));
+    routes.get("/guide", page(v -> GuideRoom.page(v, "guide/index"), JteguideGenerated::render));
+    routes.get("/guide/{page}", c -> guide(c, "guide/"));
+    routes.get("/guide/more/{page}", c -> guide(c, ""));
     routes.get("/reckoners", page(ReckonersRoom::index, JtereckonersGenerated::render));
     routes.get(
         "/reckon/{topic}",
@@ -215,6 +219,11 @@ final class Routes {
                     JtereckonerGenerated::render,
                     JtereckonanswerGenerated::render)
                 .handle(c));
+  }
+
+  private void guide(Context context, String folder) throws Exception {
+    String name = folder + context.pathParam("page");
+    page(v -> GuideRoom.page(v, name), JteguideGenerated::render).handle(context);
   }
 
   private void refusals(RoutesConfig routes) {
