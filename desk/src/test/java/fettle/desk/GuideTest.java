@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * Every command of the guide is run, and what is shown is what it prints; {@code
  * -Dfettle.regenerate=yes} renews the outputs. A page is one session: what it writes into {@code
- * my-lathe} is there for its later commands.
+ * my-lathe} is there for its later commands. Messages are shown when a command refuses; progress is not.
  */
 class GuideTest {
 
@@ -103,7 +103,12 @@ class GuideTest {
     }
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     PrintStream out = new PrintStream(bytes, true, StandardCharsets.UTF_8);
-    Main.run(args.toArray(new String[0]), new Terminal(out, out, 96, Terminal.Inks.PLAIN));
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    PrintStream err = new PrintStream(said, true, StandardCharsets.UTF_8);
+    Terminal terminal = new Terminal(out, err, 96, Terminal.Inks.PLAIN);
+    if (Main.run(args.toArray(new String[0]), terminal) > 1) {
+      bytes.writeBytes(said.toByteArray());
+    }
     return bytes
         .toString(StandardCharsets.UTF_8)
         .replace(System.lineSeparator(), "\n")
