@@ -74,7 +74,7 @@ class HandbookTest {
 
   private void entry(Reckoner r, StringBuilder to) {
     to.append("\n## ").append(line(r.title())).append("\n\n`").append(r.topic()).append("`\n\n");
-    to.append("| asks for | unit | |\n|---|---|---|\n");
+    to.append("| asks for | unit | what it is |\n|---|---|---|\n");
     for (Input input : r.inputs()) {
       String else_ =
           input.standard() != null
@@ -82,7 +82,7 @@ class HandbookTest {
               : input.required() ? "" : " (may be left out)";
       row(to, input.name(), input.unit(), input.meaning() + else_);
     }
-    to.append("\n| answers | unit | |\n|---|---|---|\n");
+    to.append("\n| answers | unit | what it is |\n|---|---|---|\n");
     for (Result result : r.results()) {
       row(to, result.name(), result.unit(), result.meaning());
     }
