@@ -24,7 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * Every command of the guide is run, and what is shown is what it prints; {@code
  * -Dfettle.regenerate=yes} renews the outputs. A page is one session: what it writes into {@code
- * my-lathe} is there for its later commands. Messages are shown when a command refuses; progress is not.
+ * my-lathe} is there for its later commands. Messages are shown when a command refuses; progress is
+ * not.
  */
 class GuideTest {
 
@@ -76,7 +77,9 @@ class GuideTest {
       Files.writeString(page, renewed.toString());
     }
     assertThat(Files.readString(page)).isEqualTo(renewed.toString());
-    assertThat(TYPED.matcher(renewed).results().count()).as("commands typed by hand").isEqualTo(runs);
+    assertThat(TYPED.matcher(renewed).results().count())
+        .as("commands typed by hand")
+        .isEqualTo(runs);
     assertThat(renewed.toString()).doesNotContain("Fettle itself is at fault. ");
   }
 
@@ -129,7 +132,8 @@ class GuideTest {
     }
     assertThat(pages).hasSizeGreaterThan(12);
     for (Path page : pages) {
-      String text = Files.readString(page).replaceAll("(?s)```.*?```", "").replaceAll("`[^`\n]*`", "");
+      String text =
+          Files.readString(page).replaceAll("(?s)```.*?```", "").replaceAll("`[^`\n]*`", "");
       Matcher link = Pattern.compile("\\]\\(([^)\\s]+)\\)").matcher(text);
       while (link.find()) {
         if (!link.group(1).matches("[a-z]+:.*") && !leads(page, link.group(1))) {

@@ -44,7 +44,8 @@ class HandbookTest {
     }
     Map<String, String> files = new LinkedHashMap<>();
     StringBuilder index = new StringBuilder("# The handbook\n\n").append(MADE);
-    index.append("Every calculation with what it asks for, what it answers, a worked example and\n");
+    index.append(
+        "Every calculation with what it asks for, what it answers, a worked example and\n");
     index.append("its source. The example's numbers are those of a published check value.\n\n");
     index.append("| chapter | calculations |\n|---|---|\n");
     chapters.forEach(
@@ -69,7 +70,8 @@ class HandbookTest {
         .append(group)
         .append("\n\n")
         .append(MADE)
-        .append("[All chapters](handbook.md). A number without a unit is taken in the listed one.\n");
+        .append(
+            "[All chapters](handbook.md). A number without a unit is taken in the listed one.\n");
   }
 
   private void entry(Reckoner r, StringBuilder to) {
@@ -111,7 +113,9 @@ class HandbookTest {
     lines.add(shortened(asked.toString()));
     try {
       Answer answer = r.answer(given);
-      answer.values().forEach((name, value) -> lines.add("  " + name + " = " + said(r, name, value)));
+      answer
+          .values()
+          .forEach((name, value) -> lines.add("  " + name + " = " + said(r, name, value)));
       answer.workings().forEach(w -> lines.add("  " + shortened(w.text())));
       if (answer.none() != null) {
         lines.add("  " + shortened(answer.none()));
@@ -155,7 +159,10 @@ class HandbookTest {
   }
 
   private static String line(String text) {
-    return text.replace("|", "\\|").replace("\n", " ").replace("<", "&lt;").replace("*", "\\*")
+    return text.replace("|", "\\|")
+        .replace("\n", " ")
+        .replace("<", "&lt;")
+        .replace("*", "\\*")
         .replace("_", "\\_");
   }
 }

@@ -68,7 +68,13 @@ final class GuideRoomTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"/guide/nothing", "/guide/..%2Fbook", "/guide/INDEX", "/guide/more/readme", "/guide/x.md"})
+      strings = {
+        "/guide/nothing",
+        "/guide/..%2Fbook",
+        "/guide/INDEX",
+        "/guide/more/readme",
+        "/guide/x.md"
+      })
   void whatIsNoPageIsRefused(String address) {
     assertThat(desk.get(address).statusCode()).isBetween(400, 404);
   }
