@@ -101,6 +101,10 @@ final class PagesTest {
     pages.put("order", "/order");
     pages.put("proof", "/proof");
     pages.put("reckoners", "/reckoners");
+    pages.put("guide", "/guide");
+    pages.put("glossary", "/guide/glossary");
+    pages.put("first-hour", "/guide/tutorial");
+    pages.put("handbook", "/guide/handbook-materials");
     pages.put("reckoner", "/reckon/rack-travel?in.z1=13&in.z2=40&in.z3=15&in.m=16%20DP");
     pages.put("missing", "/nowhere");
     return pages;
