@@ -34,7 +34,7 @@ public record Chain(List<Step> steps, Convex solid) {
    * Returns this way without the seats that turn a round solid about its own axis, for such a turn
    * moves no point of the solid out of it.
    */
-  Chain plain() {
+  public Chain plain() {
     List<Step> kept = new ArrayList<>(steps);
     Vector zero = Vector.ZERO;
     for (int i = kept.size() - 1; i >= 0; i--) {

@@ -28,6 +28,20 @@ public final class Clearance {
   }
 
   /**
+   * Returns the distance of two solids at one position.
+   *
+   * @param position position of every axis [mm or rad]
+   * @throws IllegalArgumentException if there is not one position for each axis
+   */
+  public static Gap at(Pair pair, Domain domain, double[] position) {
+    if (position.length != domain.size()) {
+      throw new IllegalArgumentException(
+          "a position needs " + domain.size() + " numbers, found " + position.length);
+    }
+    return new PairSearch(pair, new Domain(domain.names(), position, position)).gap(1e-6);
+  }
+
+  /**
    * Returns the least distance of every pair, the least first.
    *
    * @param tolerance how near the bounds shall come [mm]
@@ -51,7 +65,7 @@ public final class Clearance {
   public static List<Gap> table(
       List<Pair> pairs, Domain domain, double tolerance, int budget, double enough) {
     check(tolerance, budget);
-    return pairs.stream().map(pair -> upTo(pair, domain, tolerance, budget, enough)).toList();
+    return pairs.parallelStream().map(pair -> upTo(pair, domain, tolerance, budget, enough)).toList();
   }
 
   private static Gap upTo(Pair pair, Domain domain, double tolerance, int budget, double enough) {

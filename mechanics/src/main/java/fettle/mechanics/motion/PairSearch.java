@@ -15,6 +15,9 @@ final class PairSearch {
   @SuppressWarnings("ArrayRecordComponent")
   private record Cell(double[] middle, double[] half, double lower, Vector normal) {}
 
+  /** Free slides that {@link Poses} can tell apart; any beyond them is split. */
+  private static final int MOST_FREE = 31;
+
   private final Pair pair;
 
   /** The pair without turns that change nothing. */
@@ -54,8 +57,9 @@ final class PairSearch {
     slot = new int[domain.size()];
     Arrays.fill(slot, -1);
     int[] all = java.util.stream.IntStream.range(0, domain.size()).toArray();
-    split = Arrays.stream(all).filter(i -> turns[i]).toArray();
-    int[] free = Arrays.stream(all).filter(i -> slides[i] && !turns[i]).limit(31).toArray();
+    int[] free = Arrays.stream(all).filter(i -> slides[i] && !turns[i]).limit(MOST_FREE).toArray();
+    int lastFree = free.length < MOST_FREE ? domain.size() : free[MOST_FREE - 1];
+    split = Arrays.stream(all).filter(i -> turns[i] || (slides[i] && i > lastFree)).toArray();
     for (int i = 0; i < free.length; i++) {
       slot[free[i]] = i;
     }

@@ -55,9 +55,19 @@ class RandomMachinesTest {
         .isCloseTo(gap.upper(), within(WITNESS));
     assertThat(gap.onFirst().minus(gap.onSecond()).norm()).isCloseTo(gap.upper(), within(1e-5));
     for (int i = 0; i < samples; i++) {
+      double[] at = random.position(domain);
+      assertThat(gap.lower()).as(pair.name()).isLessThanOrEqualTo(distance(pair, domain, at) + 1e-9);
+      nearer(at, gap.position(), Math.pow(0.5, 1 + i % 20));
       assertThat(gap.lower())
-          .as(pair.name())
-          .isLessThanOrEqualTo(distance(pair, domain, random.position(domain)) + 1e-9);
+          .as(pair.name() + " beside the witness")
+          .isLessThanOrEqualTo(distance(pair, domain, at) + 1e-9);
+    }
+  }
+
+  /** Draws a position towards the witness, where a false bound would show first. */
+  private static void nearer(double[] at, double[] witness, double share) {
+    for (int i = 0; i < at.length; i++) {
+      at[i] = witness[i] + share * (at[i] - witness[i]);
     }
   }
 
