@@ -46,8 +46,7 @@ public final class Report {
       Map<String, String> rows,
       String wanted,
       Supplier<String> found) {
-    Group(
-        Class<?> type, Runnable agree, String title, Map<String, String> rows, String wanted) {
+    Group(Class<?> type, Runnable agree, String title, Map<String, String> rows, String wanted) {
       this(type, agree, title, rows, wanted, () -> "");
     }
   }

@@ -65,7 +65,9 @@ public final class Clearance {
   public static List<Gap> table(
       List<Pair> pairs, Domain domain, double tolerance, int budget, double enough) {
     check(tolerance, budget);
-    return pairs.parallelStream().map(pair -> upTo(pair, domain, tolerance, budget, enough)).toList();
+    return pairs.parallelStream()
+        .map(pair -> upTo(pair, domain, tolerance, budget, enough))
+        .toList();
   }
 
   private static Gap upTo(Pair pair, Domain domain, double tolerance, int budget, double enough) {

@@ -18,6 +18,9 @@ public record FreeTravel(
 
   private static final int MOST = 60;
 
+  /** Distances one stretch may take before it counts as not free. */
+  private static final int BUDGET = 4_000;
+
   /**
    * Advances an axis from the beginning of its interval to the end, or back.
    *
@@ -90,7 +93,7 @@ public record FreeTravel(
         PairSearch search = new PairSearch(pair, gone);
         while (search.lower() < gap + 1e-9
             && search.upper() > gap
-            && search.evaluations() < Clearance.BUDGET
+            && search.evaluations() < BUDGET
             && !search.closed(1e-6)) {
           search.step();
         }

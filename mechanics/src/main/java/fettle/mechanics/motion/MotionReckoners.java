@@ -25,6 +25,7 @@ public final class MotionReckoners {
   public static List<Reckoner> all() {
     List<Reckoner> all = new ArrayList<>();
     all.addAll(LeverReckoners.all());
+    all.addAll(HandReckoners.all());
     all.addAll(
         List.of(
             pegPastHead(),

@@ -10,5 +10,8 @@ final class Sources {
       Source.derived("branch and bound on the distance of convex solids, bounds proven");
   static final Source SWING = Source.derived("twice the height of the axis over what is below");
 
+  static final Source ALLOWANCE =
+      Source.practice("worst case: everything that takes from the gap is summed");
+
   private Sources() {}
 }

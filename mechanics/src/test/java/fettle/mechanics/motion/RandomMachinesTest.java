@@ -56,7 +56,9 @@ class RandomMachinesTest {
     assertThat(gap.onFirst().minus(gap.onSecond()).norm()).isCloseTo(gap.upper(), within(1e-5));
     for (int i = 0; i < samples; i++) {
       double[] at = random.position(domain);
-      assertThat(gap.lower()).as(pair.name()).isLessThanOrEqualTo(distance(pair, domain, at) + 1e-9);
+      assertThat(gap.lower())
+          .as(pair.name())
+          .isLessThanOrEqualTo(distance(pair, domain, at) + 1e-9);
       nearer(at, gap.position(), Math.pow(0.5, 1 + i % 20));
       assertThat(gap.lower())
           .as(pair.name() + " beside the witness")
