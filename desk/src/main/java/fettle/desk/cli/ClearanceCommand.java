@@ -1,24 +1,25 @@
 package fettle.desk.cli;
 
-import com.fasterxml.jackson.core.JsonGenerator;
+import fettle.machine.forecast.Meetings;
+import fettle.machine.lathe.Machine;
 import fettle.machine.state.Book;
 import fettle.machine.state.State;
 import fettle.machine.topics.Clearances;
+import fettle.machine.topics.Use;
+import fettle.machine.topics.WorkRoom;
 import fettle.mechanics.base.Numbers;
 import fettle.mechanics.motion.Gap;
 import fettle.mechanics.motion.Mechanism;
-import fettle.mechanics.motion.Vector;
-import java.io.IOException;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** {@code fettle clearance}: what touches or comes near over the whole travel. */
 final class ClearanceCommand implements Command {
 
-  private static final double TOLERANCE = 0.05;
-  private static final int BUDGET = 20_000;
   private static final int SHOWN = 20;
 
   @Override
@@ -31,6 +32,13 @@ final class ClearanceCommand implements Command {
             "when two changes meet. The lathe is taken as it stands, with the changes named.");
     spec.addPositional(Options.one("BOOK", "The folder of the book."));
     spec.addPositional(Options.many("CHANGE", "Changes to add to the lathe as it stands."));
+    spec.addOption(
+        Options.text(
+            "--at",
+            "POSITIONS",
+            "Hold members there, e.g. 'saddle=0 to 120 mm, cross slide=40 mm'."));
+    spec.addOption(
+        Options.flag("--geared", "Handles turn with their slides, from the angle they are drawn at."));
     spec.addOption(Options.flag("--json", "Write JSON; docs/clearance.schema.json describes it."));
     return spec;
   }
@@ -41,49 +49,48 @@ final class ClearanceCommand implements Command {
     Set<String> keys = new LinkedHashSet<>(Books.state(book, "as-it-stands").changes());
     keys.addAll(Books.keys(book, given.words(1)));
     List<String> chosen = List.copyOf(keys);
-    Clearances found = clearances(book, chosen);
-    List<String> together = together(book, chosen, found);
+    Machine machine = Books.sound(State.of(book, "", chosen)).machine().orElseThrow();
+    Found found = found(book, machine, chosen, given);
     if (given.on("--json")) {
-      terminal.out().println(json(found, together));
+      terminal.out().println(ClearanceJson.of(found));
     } else {
-      print(found, together, terminal);
+      print(found, terminal);
     }
     return ExitStatus.DONE;
   }
 
-  private static Clearances clearances(Book book, List<String> keys) {
-    State state = Books.sound(State.of(book, "", keys));
-    return Clearances.of(state.machine().orElseThrow(), TOLERANCE, BUDGET);
-  }
+  /**
+   * What was found.
+   *
+   * @param gaps the least gap of every two members
+   * @param stretches where those that touch can meet
+   * @param room the room for work, if a spindle is drawn
+   * @param meetings what touches only when two changes meet
+   */
+  record Found(
+      Clearances gaps,
+      Map<Clearances.Row, List<Clearances.Stretch>> stretches,
+      Optional<WorkRoom> room,
+      Meetings meetings) {}
 
-  /** What two changes bring about only together: neither of them alone, nor the lathe as bought. */
-  private static List<String> together(Book book, List<String> keys, Clearances found) {
-    List<String> sentences = new ArrayList<>();
-    if (found.touching().isEmpty()) {
-      return sentences;
+  private static Found found(Book book, Machine machine, List<String> keys, ParseResult given) {
+    Use.Handles handles =
+        given.on("--geared") ? Use.Handles.GEARED : Use.Handles.ANY_ANGLE;
+    try {
+      Use use = Use.parse(machine, given.option("--at", ""), handles);
+      Clearances gaps = Clearances.of(machine, use);
+      Map<Clearances.Row, List<Clearances.Stretch>> stretches = new LinkedHashMap<>();
+      gaps.rows().stream()
+          .filter(r -> r.gap().touches())
+          .forEach(r -> stretches.put(r, gaps.stretches(r)));
+      return new Found(gaps, stretches, WorkRoom.of(machine, use), Meetings.of(book, keys));
+    } catch (IllegalArgumentException e) {
+      throw Failure.input(String.valueOf(e.getMessage()));
     }
-    List<Set<String>> alone = keys.stream().map(k -> touching(book, List.of(k))).toList();
-    for (int i = 0; i < keys.size(); i++) {
-      for (int j = i + 1; j < keys.size(); j++) {
-        Set<String> both = new LinkedHashSet<>(touching(book, List.of(keys.get(i), keys.get(j))));
-        both.removeAll(alone.get(i));
-        both.removeAll(alone.get(j));
-        for (String pair : both.stream().sorted().toList()) {
-          sentences.add(keys.get(i) + " with " + keys.get(j) + ": " + pair);
-        }
-      }
-    }
-    return sentences;
   }
 
-  private static Set<String> touching(Book book, List<String> keys) {
-    return State.of(book, "", Books.keys(book, keys))
-        .machine()
-        .map(m -> Clearances.of(m, 0.5, 300).touching())
-        .orElse(Set.of());
-  }
-
-  private static void print(Clearances found, List<String> together, Terminal terminal) {
+  private static void print(Found all, Terminal terminal) {
+    Clearances found = all.gaps();
     var out = terminal.out();
     out.println(
         "Least gap of every two members over all positions (mm; nowhere less than 'proven')");
@@ -93,6 +100,9 @@ final class ClearanceCommand implements Command {
       String proven = gap.touches() ? "" : "proven " + Numbers.fixed(gap.lower(), 2);
       out.println("  " + pad(size, 8) + pad(proven, 15) + row.name());
       out.println("  " + pad("", 23) + "with " + found.position(row));
+      all.stretches().getOrDefault(row, List.of()).stream()
+          .filter(s -> !s.whole())
+          .forEach(s -> out.println("  " + pad("", 23) + stretch(s)));
       if (!gap.certified()) {
         out.println("  " + pad("", 23) + "not settled: the bounds did not close");
       }
@@ -101,9 +111,19 @@ final class ClearanceCommand implements Command {
     if (more > 0) {
       out.println("  and " + more + " pairs with more room; --json lists them all");
     }
-    if (!together.isEmpty()) {
+    open(found).forEach(out::println);
+    all.room().ifPresent(room -> room(room, out));
+    if (!all.meetings().pairs().isEmpty()) {
       out.println("They touch only when two changes meet");
-      together.forEach(s -> out.println("  " + s));
+      all.meetings()
+          .pairs()
+          .forEach(
+              m ->
+                  out.println(
+                      "  " + m.one() + " with " + m.other() + ": " + m.first() + " x " + m.second()));
+    }
+    if (all.meetings().untried() > 0) {
+      out.println("  " + all.meetings().untried() + " pairs of changes were not tried: name fewer");
     }
     out.println("Not searched");
     for (Mechanism.Skipped s : found.skipped()) {
@@ -114,69 +134,50 @@ final class ClearanceCommand implements Command {
             + " of moving handles; isolate the lathe before trying a position.");
   }
 
+  private static String stretch(Clearances.Stretch s) {
+    return "only while the "
+        + s.axis()
+        + " is at "
+        + shown(s, s.span().from())
+        + " to "
+        + shown(s, s.span().to())
+        + (s.span().certified() ? "" : " (ends not settled)");
+  }
+
+  private static String shown(Clearances.Stretch s, double at) {
+    return s.slides()
+        ? Numbers.fixed(at, 2) + " mm"
+        : Numbers.fixed(Math.toDegrees(at), 1) + " deg";
+  }
+
+  /** Pairs beyond the list whose bounds did not close are named, too. */
+  private static List<String> open(Clearances found) {
+    return found.rows().stream()
+        .skip(SHOWN)
+        .filter(r -> !r.gap().certified())
+        .map(
+            r ->
+                "  not settled: "
+                    + r.name()
+                    + ", proven "
+                    + Numbers.fixed(r.gap().lower(), 2)
+                    + ", met "
+                    + Numbers.fixed(r.gap().upper(), 2))
+        .toList();
+  }
+
+  private static void room(WorkRoom room, java.io.PrintStream out) {
+    out.println("Room for work");
+    String to = room.to().isEmpty() ? "end of the bed" : room.to();
+    out.println(
+        "  " + pad(Numbers.fixed(room.length(), 2), 8) + room.from() + " to " + to);
+    for (WorkRoom.Swing swing : room.swings()) {
+      String size = swing.gap().touches() ? "none" : Numbers.fixed(swing.proven(), 2);
+      out.println("  " + pad(size, 8) + "diameter over the " + swing.over());
+    }
+  }
+
   private static String pad(String text, int width) {
     return text + " ".repeat(Math.max(1, width - text.length()));
-  }
-
-  private static String json(Clearances found, List<String> together) {
-    return Json.object(
-        json -> {
-          json.writeStringField("format", "fettle clearance 1");
-          json.writeArrayFieldStart("pairs");
-          for (Clearances.Row row : found.rows()) {
-            row(json, found, row);
-          }
-          json.writeEndArray();
-          json.writeArrayFieldStart("only_together");
-          for (String sentence : together) {
-            json.writeString(sentence);
-          }
-          json.writeEndArray();
-          json.writeArrayFieldStart("not_searched");
-          for (Mechanism.Skipped s : found.skipped()) {
-            json.writeStartObject();
-            json.writeStringField("first", s.first());
-            json.writeStringField("second", s.second());
-            json.writeStringField("reason", s.reason());
-            json.writeEndObject();
-          }
-          json.writeEndArray();
-        });
-  }
-
-  private static void row(JsonGenerator json, Clearances found, Clearances.Row row)
-      throws IOException {
-    Gap gap = row.gap();
-    json.writeStartObject();
-    json.writeStringField("first", row.first());
-    json.writeStringField("second", row.second());
-    Json.number(json, "gap_mm", gap.upper());
-    Json.number(json, "proven_mm", gap.lower());
-    json.writeBooleanField("touches", gap.touches());
-    json.writeBooleanField("certified", gap.certified());
-    json.writeObjectFieldStart("position");
-    List<String> axes = found.mechanism().domain().names();
-    for (int i = 0; i < axes.size(); i++) {
-      double at = gap.position()[i];
-      Json.number(
-          json,
-          axes.get(i) + (found.slides(i) ? " mm" : " deg"),
-          found.slides(i) ? at : Math.toDegrees(at));
-    }
-    json.writeEndObject();
-    point(json, found, row, "on_first_mm", gap.onFirst());
-    point(json, found, row, "on_second_mm", gap.onSecond());
-    json.writeEndObject();
-  }
-
-  private static void point(
-      JsonGenerator json, Clearances found, Clearances.Row row, String name, Vector point)
-      throws IOException {
-    Vector at = found.mechanism().common(row.first(), row.second(), point, row.gap().position());
-    json.writeArrayFieldStart(name);
-    Json.number(json, at.x());
-    Json.number(json, at.y());
-    Json.number(json, at.z());
-    json.writeEndArray();
   }
 }

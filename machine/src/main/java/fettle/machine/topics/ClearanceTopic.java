@@ -50,10 +50,35 @@ final class ClearanceTopic implements Topic {
       }
     }
     hands(machine, clearances, figures, findings);
+    room(machine, figures);
     if (!mutual.isEmpty()) {
       findings.add(reach(mutual));
     }
     return new Study(figures, findings);
+  }
+
+  /** Room for work as the envelopes leave it, slides and tailstock wherever they may be. */
+  private void room(Machine machine, List<Figure> figures) {
+    Optional<WorkRoom> room = WorkRoom.of(machine, Use.WHOLE);
+    if (room.isEmpty()) {
+      return;
+    }
+    WorkRoom found = room.get();
+    String to = found.to().isEmpty() ? "the end of the bed" : "the " + found.to();
+    figures.add(
+        figure("lathe", "length of work that fits", "l", found.length())
+            .exactly("from the " + found.from() + " to " + to));
+    for (WorkRoom.Swing swing : found.swings()) {
+      if (!swing.gap().touches() && swing.gap().certified()) {
+        figures.add(figure(swing.over(), "swing over it", "D", swing.diameter()));
+      }
+    }
+  }
+
+  private Figure figure(String subject, String name, String symbol, double value) {
+    Term term = new Term(symbol, value, Unit.MM, 0);
+    Working working = Working.of(symbol, Unit.MM, symbol, term);
+    return Figure.of(name(), subject, name, working, Better.HIGHER, SEARCH);
   }
 
   private static boolean held(Machine machine, String member) {

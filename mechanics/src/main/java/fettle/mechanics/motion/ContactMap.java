@@ -19,9 +19,12 @@ public record ContactMap(int across, int up, List<Patch> patches) {
 
   private static final int MOST_HALVINGS = 8;
 
+  /** Nearer than this counts as touching [mm]. */
+  private static final double TOUCH = 1e-3;
+
   /** What is known of a rectangle. */
   public enum Kind {
-    /** Somewhere in it the solids touch. */
+    /** Somewhere in it the solids touch, or come within a thousandth of a millimetre. */
     MEETS,
     /** It could not be proven that they do not. */
     OPEN
@@ -77,7 +80,7 @@ public record ContactMap(int across, int up, List<Patch> patches) {
       PairSearch search = search(pair, domain);
       if (!(search.lower() > 0)) {
         near.add(pair);
-        kind = search.upper() <= 0 ? Kind.MEETS : kind;
+        kind = search.upper() <= TOUCH ? Kind.MEETS : kind;
       }
     }
     if (near.isEmpty()) {
@@ -114,7 +117,7 @@ public record ContactMap(int across, int up, List<Patch> patches) {
   private static PairSearch search(Pair pair, Domain domain) {
     PairSearch search = new PairSearch(pair, domain);
     while (search.lower() <= 0
-        && search.upper() > 0
+        && search.upper() > TOUCH
         && search.evaluations() < BUDGET
         && !search.closed(1e-6)) {
       search.step();

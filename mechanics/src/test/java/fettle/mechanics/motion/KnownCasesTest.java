@@ -120,6 +120,71 @@ class KnownCasesTest {
     assertThat(wide.to()).isCloseTo(Math.sqrt(67.5 * 67.5 - 225), within(1e-3));
   }
 
+  /** The block of before: it can meet the chuck from the axis to where it stops. */
+  @Test
+  void stretchOfContactEndsOnBothSides() {
+    Chain ball =
+        new Chain(List.of(new Step.Slide(X, 0, 1)), Convex.ball(new Vector(0, 12, 0), 8));
+    Chain rod = still(new Convex.Cylinder(new Vector(50, 0, 0), Z, 5, 20));
+    ContactSpan span =
+        ContactSpan.of(List.of(new Pair("ball", "rod", ball, rod)), axis(0, 120), 0, 0, 1e-6)
+            .orElseThrow();
+    double reach = Math.sqrt(13.0 * 13 - 12 * 12);
+    assertThat(span.from()).isCloseTo(50 - reach, within(3e-6));
+    assertThat(span.to()).isCloseTo(50 + reach, within(3e-6));
+    assertThat(span.certified()).isTrue();
+    Chain past = new Chain(List.of(new Step.Slide(X, 0, 1)), Convex.ball(new Vector(0, 14, 0), 8));
+    assertThat(
+            ContactSpan.of(List.of(new Pair("ball", "rod", past, rod)), axis(0, 120), 0, 0, 1e-6))
+        .isEmpty();
+  }
+
+  /** Two slides across each other: their ends meet inside a circle on the map. */
+  @Test
+  void mapOfTwoAxesCoversEveryContactAndLittleElse() {
+    Vector y = new Vector(0, 1, 0);
+    Chain ball =
+        new Chain(
+            List.of(new Step.Slide(X, 0, 1), new Step.Slide(y, 1, 1)),
+            Convex.ball(Vector.ZERO, 8));
+    Chain rod = still(new Convex.Cylinder(new Vector(50, 40, 0), Z, 12, 20));
+    Domain both = new Domain(List.of("p", "q"), new double[] {0, 0}, new double[] {128, 64});
+    ContactMap map = ContactMap.of(List.of(new Pair("ball", "rod", ball, rod)), both, 0, 1, 6);
+    for (double p = 0.5; p < 128; p += 1.5) {
+      for (double q = 0.5; q < 64; q += 1.5) {
+        double apart = Math.hypot(p - 50, q - 40) - 20;
+        if (apart <= 0) {
+          assertThat(map.covers(p, q)).as(p + ", " + q).isTrue();
+        } else if (apart > Math.hypot(2, 1)) {
+          assertThat(map.covers(p, q)).as(p + ", " + q).isFalse();
+        }
+      }
+    }
+    assertThat(map.patches()).allMatch(f -> f.kind() == ContactMap.Kind.MEETS);
+  }
+
+  /** More free slides than can be told apart at once: the others are split. */
+  @Test
+  void manySlidesOnOneAnotherAreAllCounted() {
+    int count = 33;
+    List<Step> steps = new java.util.ArrayList<>();
+    List<String> names = new java.util.ArrayList<>();
+    double[] high = new double[count];
+    for (int i = 0; i < count; i++) {
+      steps.add(new Step.Slide(X, i, 1));
+      names.add("q" + i);
+      high[i] = 1;
+    }
+    Gap gap =
+        Clearance.of(
+            new Pair("a", "b", new Chain(steps, Convex.ball(Vector.ZERO, 5)), still(wall(100))),
+            new Domain(names, new double[count], high),
+            0.01,
+            Clearance.BUDGET);
+    assertThat(gap.lower()).isLessThanOrEqualTo(100 - 5 - count + 1e-6);
+    assertThat(gap.upper()).isCloseTo(100 - 5 - count, within(0.01));
+  }
+
   @Test
   void leverMeetsTheWallAtItsAngle() {
     Pair pair =
