@@ -75,6 +75,13 @@ public record ElevationPage(
       String turn,
       String words) {}
 
+  /** Returns this picture with one more dimension line. */
+  public ElevationPage with(Dimension more) {
+    List<Dimension> all = new java.util.ArrayList<>(dimensions);
+    all.add(more);
+    return new ElevationPage(x, y, width, height, axis, shapes, List.copyOf(all));
+  }
+
   /** Returns the view box of the picture. */
   public String box() {
     return text(x) + " " + text(y) + " " + text(width) + " " + text(height);
