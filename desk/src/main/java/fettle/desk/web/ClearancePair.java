@@ -48,11 +48,12 @@ final class ClearancePair {
       lines.add("They collide in the position shown.");
       free(asked, row, lines);
     } else {
+      String least = asked.length(row.gap().upper());
+      String proven = asked.length(row.gap().lower());
       lines.add(
           "Least gap "
-              + asked.length(row.gap().upper())
-              + "; nowhere less than "
-              + asked.length(row.gap().lower())
+              + least
+              + (least.equals(proven) ? ", proven" : "; proven nowhere less than " + proven)
               + (row.gap().certified() ? "." : ", but the two bounds did not close."));
     }
     if (means.equals("catches a finger")) {

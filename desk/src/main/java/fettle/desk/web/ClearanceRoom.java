@@ -31,7 +31,6 @@ final class ClearanceRoom {
   static final List<String> HANDLES = List.of("at any angle", "with their slides");
   private static final int SHOWN = 16;
   private static final double CLOSED = 4;
-  private static final double TOUCH_ARM = 26;
 
   private ClearanceRoom() {}
 
@@ -144,10 +143,13 @@ final class ClearanceRoom {
     }
   }
 
-  /** Handles that collide come first, then whatever collides, then the nearest. */
+  /** Two handles that collide come first, then one with something else, then any, then the nearest. */
   private static int rank(Machine machine, Clearances.Row row) {
-    boolean hands = held(machine, row.first()) || held(machine, row.second());
-    return row.gap().touches() ? (hands ? 0 : 1) : 2;
+    if (!row.gap().touches()) {
+      return 3;
+    }
+    int hands = (held(machine, row.first()) ? 1 : 0) + (held(machine, row.second()) ? 1 : 0);
+    return 2 - hands;
   }
 
   private static boolean held(Machine machine, String name) {
@@ -385,22 +387,13 @@ final class ClearanceRoom {
     return row.gap().touches() ? "touch" : asked.length(row.gap().upper());
   }
 
-  /** Draws the gap of a pair on the elevation; where they touch, a short line marks the place. */
-  static ElevationPage.Dimension drawn(Asked asked, Clearances.Row row) {
+  /** Points at the gap of a pair on the elevation. */
+  static ElevationPage.Note drawn(Asked asked, Clearances.Row row) {
     List<Point> ends = ends(asked, row);
     Point a = ends.get(0);
     Point b = ends.get(1);
-    boolean touch = row.gap().touches() || Math.hypot(a.z() - b.z(), a.y() - b.y()) < 2;
-    double arm = touch ? TOUCH_ARM : 0;
-    return new ElevationPage.Dimension(
-        a.z() - arm,
-        -a.y(),
-        b.z() + arm,
-        -b.y(),
-        (a.z() + b.z()) / 2,
-        -Math.max(a.y(), b.y()) - 14,
-        "",
-        words(asked, row));
+    return new ElevationPage.Note(
+        (a.z() + b.z()) / 2, -(a.y() + b.y()) / 2, words(asked, row));
   }
 
   static String scene(Visit visit) {

@@ -27,9 +27,9 @@ export async function show(place, address) {
     groups.set(member.name, group);
     seats.set(member.name, member);
     for (const solid of member.solids) {
-      const between = data.gap?.members.includes(member.name);
-      const body = mesh(solid, colour(between ? "--brass" : member.planned ? "--blue" : "--steel"), colour("--ink"));
-      if (data.gap && !between) fade(body);
+      const one = data.gap?.members.includes(member.name);
+      const body = mesh(solid, one ? bright(colour("--brass")) : colour(member.planned ? "--blue" : "--steel"), colour("--ink"));
+      if (data.gap && !one) fade(body);
       body.traverse((part) => { part.userData.member = member; });
       targets.push(body.children[0]);
       group.add(body);
@@ -147,6 +147,8 @@ export async function show(place, address) {
 }
 
 const between = (gap) => new THREE.Vector3(...gap.from).lerp(new THREE.Vector3(...gap.to), 0.5);
+
+const bright = (colour) => colour.multiplyScalar(0.6 / Math.max(colour.r, colour.g, colour.b));
 
 // What the gap does not lie between is seen through, so that the gap is seen.
 function fade(body) {

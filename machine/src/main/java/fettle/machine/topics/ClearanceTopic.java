@@ -14,7 +14,9 @@ import fettle.mechanics.motion.SafeGap;
 import fettle.mechanics.motion.Step;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** What touches or comes near, over all positions of slides, handles and levers. */
 final class ClearanceTopic implements Topic {
@@ -38,22 +40,20 @@ final class ClearanceTopic implements Topic {
     Clearances clearances = Clearances.near(machine, ENOUGH);
     List<Figure> figures = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
-    List<Clearances.Row> mutual = new ArrayList<>();
+    Map<String, List<String>> mutual = new TreeMap<>();
     for (Clearances.Row row : clearances.rows()) {
       boolean held = held(machine, row.first()) || held(machine, row.second());
       if (held && row.gap().touches() && !bothSlide(row)) {
         findings.add(meets(clearances, row));
       } else if (row.gap().touches()) {
-        mutual.add(row);
+        mutual.computeIfAbsent(row.second(), k -> new ArrayList<>()).add(row.first());
       } else if (!row.gap().certified() && row.gap().lower() < ENOUGH) {
         findings.add(open(row));
       }
     }
     hands(machine, clearances, figures, findings);
     room(machine, figures);
-    if (!mutual.isEmpty()) {
-      findings.add(reach(mutual));
-    }
+    mutual.forEach((member, others) -> findings.add(reach(member, others)));
     return new Study(figures, findings);
   }
 
@@ -129,13 +129,18 @@ final class ClearanceTopic implements Topic {
         SEARCH);
   }
 
-  private Finding reach(List<Clearances.Row> rows) {
-    String names = String.join("; ", rows.stream().map(Clearances.Row::name).sorted().toList());
+  /**
+   * What a member can run into. Each pair is told of the member that the book names later, so that a
+   * member that is added alters no other finding.
+   */
+  private Finding reach(String member, List<String> others) {
     return new Finding(
         Finding.Rank.NOTE,
         "",
-        "Within their travels these slides and bodies can run into each other: "
-            + names
+        "Somewhere on their travels the "
+            + member
+            + " and these run into each other: "
+            + String.join(", ", others.stream().sorted().toList())
             + ". Look before power feed, and set a stop where it matters.",
         "",
         SEARCH);
