@@ -37,7 +37,7 @@ final class ClearancePair {
                 "/clearance.json?" + asked.query(row),
                 "The two in brass, the gap between them in red. Drag to turn it round, pinch or use"
                     + " the wheel to come nearer."),
-            new EnginePage.Elevation(picture, "The same position seen from where you stand."),
+            new EnginePage.Elevation(picture, "The slides in that position, seen from where you stand; what turns is drawn as the book has it."),
             positions(asked, row)));
   }
 
@@ -78,14 +78,17 @@ final class ClearancePair {
               + " to "
               + shown(asked, s, s.span().to())
               + ", with everything else anywhere; outside it they keep clear"
-              + (s.span().certified() ? ", and that is proven." : ", though its ends are not settled."));
+              + (s.span().certified()
+                  ? ", and that is proven."
+                  : ", though its ends are not settled."));
     }
     if (some.isEmpty()) {
       lines.add("No single slide or lever frees them: move, shorten or set back one of the two.");
     } else {
       lines.add(
-          "A stop that keeps it out of that stretch frees them; or move, shorten or chamfer one of"
-              + " the two.");
+          "A stop that keeps "
+              + (some.size() == 1 ? "it out of that stretch" : "one of these out of its stretch")
+              + " frees them; or move, shorten or chamfer one of the two.");
     }
   }
 

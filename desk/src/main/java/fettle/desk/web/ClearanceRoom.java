@@ -104,7 +104,9 @@ final class ClearanceRoom {
     sections.add(unsearched(asked));
     sections.add(
         Closer.section(
-            "Look closer", "more", new EnginePage.Links(Closer.links(asked.machine(), asked.chosen()))));
+            "Look closer",
+            "more",
+            new EnginePage.Links(Closer.links(asked.machine(), asked.chosen()))));
     return Closer.page(
         visit,
         asked.chosen(),
@@ -143,7 +145,9 @@ final class ClearanceRoom {
     }
   }
 
-  /** Two handles that collide come first, then one with something else, then any, then the nearest. */
+  /**
+   * Two handles that collide come first, then one with something else, then any, then the nearest.
+   */
   private static int rank(Machine machine, Clearances.Row row) {
     if (!row.gap().touches()) {
       return 3;
@@ -198,13 +202,11 @@ final class ClearanceRoom {
             List.of("pair", "gap", "proven", "means"),
             rows));
     if (shown < asked.rows().size()) {
-      String more =
-          "/clearance?" + picked.map(asked::query).orElse("") + "&all=1#pairs";
+      String more = "/clearance?" + picked.map(asked::query).orElse("") + "&all=1#pairs";
       blocks.add(
           new EnginePage.Links(
               List.of(
-                  new fettle.desk.page.Shell.Link(
-                      more, "all " + asked.rows().size() + " pairs"))));
+                  new fettle.desk.page.Shell.Link(more, "all " + asked.rows().size() + " pairs"))));
     }
     return new EnginePage.Section("Worst pairs", "pairs", "", blocks);
   }
@@ -247,7 +249,9 @@ final class ClearanceRoom {
         asked
             .visit()
             .opened()
-            .once("meetings|" + String.join("+", keys), () -> Meetings.of(asked.visit().book(), keys));
+            .once(
+                "meetings|" + String.join("+", keys),
+                () -> Meetings.of(asked.visit().book(), keys));
     if (found.pairs().isEmpty()) {
       return Closer.section(
           "Only when two changes meet",
@@ -364,7 +368,9 @@ final class ClearanceRoom {
           given.put(link.name(), position[slide.axis()] * slide.factor());
         } else if (step instanceof fettle.mechanics.motion.Step.Turn turn) {
           double degrees = Math.toDegrees(position[turn.axis()] * turn.factor());
-          given.put(link.name(), degrees > 360 || degrees < 0 ? degrees - 360 * Math.floor(degrees / 360) : degrees);
+          given.put(
+              link.name(),
+              degrees > 360 || degrees < 0 ? degrees - 360 * Math.floor(degrees / 360) : degrees);
         }
       }
     }
@@ -392,8 +398,7 @@ final class ClearanceRoom {
     List<Point> ends = ends(asked, row);
     Point a = ends.get(0);
     Point b = ends.get(1);
-    return new ElevationPage.Note(
-        (a.z() + b.z()) / 2, -(a.y() + b.y()) / 2, words(asked, row));
+    return new ElevationPage.Note((a.z() + b.z()) / 2, -(a.y() + b.y()) / 2, words(asked, row));
   }
 
   static String scene(Visit visit) {
