@@ -40,6 +40,7 @@ import io.javalin.http.SameSite;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -343,7 +344,7 @@ final class Routes {
       Visit visit = visit(context);
       Template<P> template = visit.inner() ? inner : whole;
       if (context.method().equals(HandlerType.GET)) {
-        Supplier<String> text = () -> text(template, maker.apply(visit));
+        Supplier<byte[]> text = () -> text(template, maker.apply(visit));
         send(context, visit.opened().once(visit.address(), text));
       } else {
         send(context, template, maker.apply(visit));
@@ -355,13 +356,13 @@ final class Routes {
     send(context, text(template, page));
   }
 
-  private static void send(Context context, String text) {
+  private static void send(Context context, byte[] text) {
     context.contentType("text/html; charset=utf-8").result(text);
   }
 
-  private static <P> String text(Template<P> template, @Nullable P page) {
+  private static <P> byte[] text(Template<P> template, @Nullable P page) {
     StringOutput text = new StringOutput();
     template.render(new OwaspHtmlTemplateOutput(text), null, page);
-    return text.toString();
+    return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 }
