@@ -8,7 +8,6 @@ import fettle.machine.lathe.Machine;
 import fettle.machine.state.State;
 import fettle.machine.text.Node;
 import fettle.machine.text.Problem;
-import fettle.machine.text.TextEdit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -64,7 +63,8 @@ final class ValuesRoom {
         joint,
         problems,
         notice,
-        "");
+        "",
+        chosen == null ? List.of() : ValueLines.leftOut(visit, chosen, spot.file(), spot.block()));
   }
 
   /** Returns the state looked at, with the change in it that the value belongs to. */
@@ -81,7 +81,7 @@ final class ValuesRoom {
 
   private static Tried tried(Visit visit, Spot spot, String typed) {
     String text = visit.opened().text(spot.file()).orElse("");
-    String edited = TextEdit.replace(text, spot.scalar().at(), typed).orElse("");
+    String edited = spot.edited(text, typed).orElse("");
     if (edited.isEmpty()) {
       String problem = "'" + typed + "' cannot be written there as one value.";
       return new Tried("", visit.opened(), List.of(problem));
@@ -111,8 +111,9 @@ final class ValuesRoom {
       throw Refused.wrong(
           String.join(" ", tried.problems), "Go back, put the value right and try again.");
     }
-    if (!typed.equals(spot.scalar().text())) {
-      String why = spot.within() + ": " + spot.scalar().text() + " → " + typed;
+    if (!typed.equals(spot.scalar().text()) || spot.kind() == Spot.Kind.LEFT_OUT) {
+      String before = spot.kind() == Spot.Kind.LEFT_OUT ? "left out" : spot.scalar().text();
+      String why = spot.within() + ": " + before + " → " + typed;
       shelf.save(visit.opened(), Map.of(spot.file(), tried.text), line(why), "");
     }
     return "/value?file="
@@ -189,7 +190,8 @@ final class ValuesRoom {
         joint,
         problems,
         notice,
-        visit.asked("title"));
+        visit.asked("title"),
+        List.of());
   }
 
   private static String name(Spot spot) {

@@ -37,6 +37,23 @@ final class SavingTest {
   }
 
   @Test
+  void aValueLeftOutIsWrittenIntoItsBlock() {
+    String before = desk.text("machine.yaml");
+    String path = "members.saddle.wall";
+    assertThat(desk.get("/member?name=saddle").body()).contains("does not say here yet");
+    assertThat(desk.get(OpenDesk.valueAt("machine.yaml", path)).body())
+        .contains("Not written in the book yet");
+    assertThat(desk.edit("machine.yaml", path, "12 mm").statusCode()).isEqualTo(303);
+    String after = desk.text("machine.yaml");
+    assertThat(after).contains("wall: 12 mm");
+    assertThat(after.replaceFirst("[ \\n,]*wall: 12 mm", "")).isEqualTo(before);
+    assertThat(desk.get(OpenDesk.valueAt("machine.yaml", path)).body()).contains("Stands now: 12 mm");
+    assertThat(desk.edit("machine.yaml", "members.saddle.height", "12 s").statusCode())
+        .isEqualTo(400);
+    assertThat(desk.text("machine.yaml")).isEqualTo(after);
+  }
+
+  @Test
   void aWrongValueIsRefusedWithPlaceAndExpectation() {
     String before = desk.text("machine.yaml");
     HttpResponse<String> answer = desk.edit("machine.yaml", SADDLE, "4.4");
