@@ -16,6 +16,7 @@ import fettle.desk.template.desk.JtejointGenerated;
 import fettle.desk.template.desk.JtelatheGenerated;
 import fettle.desk.template.desk.JtelathepictureGenerated;
 import fettle.desk.template.desk.JtememberGenerated;
+import fettle.desk.template.desk.JtenewtrialGenerated;
 import fettle.desk.template.desk.JteproofGenerated;
 import fettle.desk.template.desk.JtereadingsGenerated;
 import fettle.desk.template.desk.JtereckonanswerGenerated;
@@ -43,6 +44,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -255,6 +257,9 @@ final class Routes {
     routes.get("/order", page(PlainRooms::order, JteroomGenerated::render));
     routes.get("/proof", page(ProofRoom::list, JteproofGenerated::render));
     routes.get("/trial", page(ProofRoom::trial, JtetrialGenerated::render));
+    routes.get(
+        "/new-trial", page(v -> NewTrialRoom.page(v, List.of()), JtenewtrialGenerated::render));
+    routes.post("/new-trial", this::trial);
     routes.get("/readings", page(BenchRoom::page, JtereadingsGenerated::render));
     routes.post("/learn", c -> c.redirect(ProofRoom.learn(visit(c), shelf), HttpStatus.SEE_OTHER));
     routes.post(
@@ -271,6 +276,18 @@ final class Routes {
                     JtereckonerGenerated::render,
                     JtereckonanswerGenerated::render)
                 .handle(c));
+  }
+
+  /** Writes a trial; what is wrong with it is said above what was typed. */
+  private void trial(Context context) {
+    Visit visit = visit(context);
+    try {
+      context.redirect(NewTrialRoom.write(visit, shelf), HttpStatus.SEE_OTHER);
+    } catch (Refused e) {
+      context.status(e.status());
+      List<String> problems = List.of(e.words() + " " + e.next());
+      send(context, JtenewtrialGenerated::render, NewTrialRoom.page(visit, problems));
+    }
   }
 
   private void guide(Context context, String folder) throws Exception {

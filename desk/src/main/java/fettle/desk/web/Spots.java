@@ -82,7 +82,12 @@ final class Spots {
   }
 
   private static String shape(String file) {
-    return file.equals("machine.yaml") ? "machine" : file.equals("shop.yaml") ? "shop" : "change";
+    return switch (file.substring(0, Math.max(file.indexOf('/'), 0))) {
+      case "changes" -> "change";
+      case "trials" -> "trial";
+      case "parts" -> "";
+      default -> file.equals("shop.yaml") ? "shop" : "machine";
+    };
   }
 
   private void walk(String file, String path, String shape, Node node, Optional<Row> row) {

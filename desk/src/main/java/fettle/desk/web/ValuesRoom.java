@@ -87,10 +87,16 @@ final class ValuesRoom {
       return new Tried("", visit.opened(), List.of(problem));
     }
     Opened book = visit.opened().with(Map.of(spot.file(), edited));
-    List<Problem> old = visit.opened().problems();
+    List<Problem> old = problems(visit.opened(), spot);
     List<String> fresh =
-        book.problems().stream().filter(p -> !old.contains(p)).map(Problem::text).toList();
+        problems(book, spot).stream().filter(p -> !old.contains(p)).map(Problem::text).toList();
     return new Tried(edited, book, fresh);
+  }
+
+  private static List<Problem> problems(Opened book, Spot spot) {
+    return spot.file().startsWith("trials/") && book.sound()
+        ? NewTrialRoom.problems(book)
+        : book.problems();
   }
 
   private static JointPage joint(Visit visit, Chosen chosen, Opened book) {

@@ -100,6 +100,7 @@ final class PagesTest {
     pages.put("parts", "/parts");
     pages.put("order", "/order");
     pages.put("proof", "/proof");
+    pages.put("new-trial", "/new-trial?kind=test%20bar");
     pages.put("reckoners", "/reckoners");
     pages.put("guide", "/guide");
     pages.put("glossary", "/guide/glossary");

@@ -200,4 +200,34 @@ final class SavingTest {
     assertThat(desk.edit("machine.yaml", SADDLE, "4.2 kg").statusCode()).isEqualTo(303);
     assertThat(desk.get("/lathe").statusCode()).isEqualTo(200);
   }
+
+  @Test
+  void aTrialIsLaidOutAndItsReadingsAskedFor() {
+    String page = desk.get("/new-trial?kind=reversal").body();
+    Map<String, String> form = new java.util.LinkedHashMap<>();
+    form.put("token", OpenDesk.hidden(page, "token"));
+    form.put("mark", OpenDesk.hidden(page, "mark"));
+    form.put("kind", "reversal");
+    form.put("say.what", "Cross slide: \"again\"");
+    form.put("say.instrument", "fine indicator");
+    form.put("say.date", "2026-06-01");
+    form.put("say.member", "cross slide");
+    form.put("at.run", "2");
+    form.put("at.target", "0 to ten");
+    HttpResponse<String> refused = desk.post("/new-trial", form);
+    assertThat(refused.statusCode()).isEqualTo(400);
+    assertThat(refused.body()).contains("found '0 to ten'").contains("value=\"0 to ten\"");
+    form.put("at.target", "0 to 20 by 10");
+    HttpResponse<String> answer = desk.post("/new-trial", form);
+    assertThat(answer.statusCode()).isEqualTo(303);
+    assertThat(desk.text("trials/cross-slide-again.csv"))
+        .startsWith("run,dir,target_mm,position_mm\n1,1,0,\n1,1,10,\n1,1,20,\n1,-1,20,\n")
+        .endsWith("2,-1,0,\n");
+    assertThat(desk.get("/readings?name=cross-slide-again").body()).contains("0 of 12 taken");
+    assertThat(desk.get("/proof").body()).contains("no readings yet, 12 planned").contains("saddle-dial");
+    String yaml = "trials/cross-slide-again.yaml";
+    assertThat(desk.edit(yaml, "member", "no such slide").statusCode()).isEqualTo(400);
+    assertThat(desk.edit(yaml, "note", "done on a cold morning").statusCode()).isEqualTo(303);
+    assertThat(desk.text(yaml)).contains("kind: reversal").contains("note: done on a cold morning");
+  }
 }
