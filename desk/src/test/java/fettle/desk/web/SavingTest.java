@@ -117,6 +117,18 @@ final class SavingTest {
   }
 
   @Test
+  void aLockLeftByADeskThatWasKilledStopsNoSaving() throws java.io.IOException {
+    desk.edit("machine.yaml", SADDLE, "4.4 kg");
+    java.nio.file.Path lock = desk.file(".history/refs/heads/book.lock");
+    java.nio.file.Files.createFile(lock);
+    java.nio.file.Files.setLastModifiedTime(
+        lock, java.nio.file.attribute.FileTime.fromMillis(1_700_000_000_000L));
+    assertThat(desk.edit("machine.yaml", SADDLE, "4.5 kg").statusCode()).isEqualTo(303);
+    assertThat(desk.text("machine.yaml")).contains("mass: 4.5 kg");
+    assertThat(lock).doesNotExist();
+  }
+
+  @Test
   void everyVersionCanBeLookedAtAndBroughtBack() {
     String first = desk.text("machine.yaml");
     desk.edit("machine.yaml", SADDLE, "4.4 kg");
