@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -48,6 +49,11 @@ final class Assets {
       return;
     }
     context.result(KNOWN.computeIfAbsent(place, Assets::bytes));
+  }
+
+  /** Returns the text of a file that lies beside this class. */
+  static String text(String name) {
+    return new String(bytes("/fettle/desk/web/" + name), StandardCharsets.UTF_8);
   }
 
   private static byte[] bytes(String place) {

@@ -12,6 +12,7 @@ import fettle.desk.template.desk.JtefigureinsideGenerated;
 import fettle.desk.template.desk.JtefollowsGenerated;
 import fettle.desk.template.desk.JteguideGenerated;
 import fettle.desk.template.desk.JtehistoryGenerated;
+import fettle.desk.template.desk.JteinterviewGenerated;
 import fettle.desk.template.desk.JtejointGenerated;
 import fettle.desk.template.desk.JtelatheGenerated;
 import fettle.desk.template.desk.JtelathepictureGenerated;
@@ -258,6 +259,9 @@ final class Routes {
     routes.get("/proof", page(ProofRoom::list, JteproofGenerated::render));
     routes.get("/trial", page(ProofRoom::trial, JtetrialGenerated::render));
     routes.get(
+        "/interview", page(v -> InterviewRoom.page(v, List.of()), JteinterviewGenerated::render));
+    routes.post("/interview", this::interview);
+    routes.get(
         "/new-trial", page(v -> NewTrialRoom.page(v, List.of()), JtenewtrialGenerated::render));
     routes.post("/new-trial", this::trial);
     routes.get("/readings", page(BenchRoom::page, JtereadingsGenerated::render));
@@ -276,6 +280,18 @@ final class Routes {
                     JtereckonerGenerated::render,
                     JtereckonanswerGenerated::render)
                 .handle(c));
+  }
+
+  /** Writes an answer; what is wrong with it is said above what was typed. */
+  private void interview(Context context) {
+    Visit visit = visit(context);
+    try {
+      context.redirect(InterviewRoom.answer(visit, shelf), HttpStatus.SEE_OTHER);
+    } catch (Refused e) {
+      context.status(e.status());
+      List<String> problems = List.of(e.words() + " " + e.next());
+      send(context, JteinterviewGenerated::render, InterviewRoom.page(visit(context), problems));
+    }
   }
 
   /** Writes a trial; what is wrong with it is said above what was typed. */

@@ -107,11 +107,23 @@ final class ValuesRoom {
   /** Writes the value typed into the book; returns where to go next. */
   static String save(Visit visit, Shelf shelf) {
     Spot spot = spot(visit);
-    unchanged(visit, spot.file());
     String typed = visit.asked("v");
     if (typed.isEmpty()) {
       throw Refused.wrong("Nothing was typed.", "Type a value with its unit.");
     }
+    save(visit, shelf, spot, typed);
+    return "/value?file="
+        + Visit.coded(spot.file())
+        + "&path="
+        + Visit.coded(spot.path())
+        + "&state="
+        + Visit.coded(visit.asked("state"))
+        + "&said=written";
+  }
+
+  /** Writes a value into the book, if the book is sound with it and still as the page showed it. */
+  static void save(Visit visit, Shelf shelf, Spot spot, String typed) {
+    unchanged(visit, spot.file());
     Tried tried = tried(visit, spot, typed);
     if (!tried.problems.isEmpty()) {
       throw Refused.wrong(
@@ -122,13 +134,6 @@ final class ValuesRoom {
       String why = spot.within() + ": " + before + " → " + typed;
       shelf.save(visit.opened(), Map.of(spot.file(), tried.text), line(why), "");
     }
-    return "/value?file="
-        + Visit.coded(spot.file())
-        + "&path="
-        + Visit.coded(spot.path())
-        + "&state="
-        + Visit.coded(visit.asked("state"))
-        + "&said=written";
   }
 
   /** Refuses if the file is no longer what the page showed. */

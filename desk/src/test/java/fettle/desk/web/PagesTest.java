@@ -100,6 +100,8 @@ final class PagesTest {
     pages.put("parts", "/parts");
     pages.put("order", "/order");
     pages.put("proof", "/proof");
+    pages.put("interview", "/interview");
+    pages.put("question", "/interview?n=20");
     pages.put("new-trial", "/new-trial?kind=test%20bar");
     pages.put("reckoners", "/reckoners");
     pages.put("guide", "/guide");
