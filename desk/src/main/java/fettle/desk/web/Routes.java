@@ -121,6 +121,10 @@ final class Routes {
     routes.get("/fits", page(JointsRoom::fits, engine));
     routes.get("/spindle", page(SpindleRoom::spindle, engine));
     routes.get("/cuts", page(SpindleRoom::cuts, engine));
+    routes.get("/clearance", page(ClearanceRoom::page, engine));
+    routes.get(
+        "/clearance.json",
+        c -> c.contentType("application/json").result(ClearanceRoom.scene(visit(c))));
   }
 
   /** The gearbox is searched for beside the pages, so that its page is made anew every time. */

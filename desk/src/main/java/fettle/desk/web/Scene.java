@@ -11,7 +11,9 @@ import fettle.machine.lathe.Solid;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 
 /** The lathe's members as data for the picture in three dimensions. */
@@ -31,14 +33,38 @@ final class Scene {
             .map(m -> Elevations.differing(m, machine))
             .orElse(Set.of());
     Stand stand = Stand.of(machine, LatheRoom.positions(visit, machine));
+    return json(machine, stand, stand, chosen, planned, Optional.empty());
+  }
+
+  /**
+   * A gap to be drawn.
+   *
+   * @param from one end of it, seen from the member that stands
+   * @param to its other end
+   * @param words its size
+   * @param members the two it lies between
+   */
+  record Mark(Point from, Point to, String words, List<String> members) {}
+
+  /** Writes the members where they stand, where they come from, and a gap between two of them. */
+  static String json(
+      Machine machine,
+      Stand from,
+      Stand stand,
+      Chosen chosen,
+      Set<String> planned,
+      Optional<Mark> mark) {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = FACTORY.createGenerator(text)) {
       json.writeStartObject();
       json.writeArrayFieldStart("members");
       for (Member member : machine.members().values()) {
-        member(json, member, stand, chosen, planned.contains(member.name()));
+        member(json, member, from, stand, chosen, planned.contains(member.name()));
       }
       json.writeEndArray();
+      if (mark.isPresent()) {
+        mark(json, mark.get());
+      }
       json.writeEndObject();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -46,8 +72,21 @@ final class Scene {
     return text.toString();
   }
 
+  private static void mark(JsonGenerator json, Mark mark) throws IOException {
+    json.writeObjectFieldStart("gap");
+    point(json, "from", mark.from());
+    point(json, "to", mark.to());
+    json.writeStringField("words", mark.words());
+    json.writeArrayFieldStart("members");
+    for (String member : mark.members()) {
+      json.writeString(member);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
   private static void member(
-      JsonGenerator json, Member member, Stand stand, Chosen chosen, Boolean planned)
+      JsonGenerator json, Member member, Stand from, Stand stand, Chosen chosen, Boolean planned)
       throws IOException {
     json.writeStartObject();
     json.writeStringField("name", member.name());
@@ -59,6 +98,11 @@ final class Scene {
     json.writeStringField("axis", axis(member.seat()).name());
     json.writeNumberField(
         "position", Objects.requireNonNullElse(stand.positions().get(member.name()), 0.0));
+    json.writeNumberField(
+        "start", Objects.requireNonNullElse(from.positions().get(member.name()), 0.0));
+    if (member.seat() instanceof Seat.Sliding sliding) {
+      json.writeNumberField("swivel", Math.toDegrees(sliding.swivel().value()));
+    }
     json.writeArrayFieldStart("solids");
     for (Solid solid : member.envelope().values()) {
       solid(json, solid);
