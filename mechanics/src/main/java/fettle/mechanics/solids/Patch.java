@@ -311,4 +311,29 @@ public sealed interface Patch {
       return new double[] {c, c + first.get(axis) + second.get(axis)};
     }
   }
+
+  /**
+   * Several patches loaded as one, such as the two ways of a bed.
+   *
+   * @param patches the patches, at least one
+   */
+  record Several(List<Patch> patches) implements Patch {
+    /** Keeps its own list. */
+    public Several {
+      patches = List.copyOf(patches);
+      if (patches.isEmpty()) {
+        throw new IllegalArgumentException("patch: name at least one face");
+      }
+    }
+
+    @Override
+    public List<Spot> spots(Grid grid) {
+      return patches.stream().flatMap(p -> p.spots(grid).stream()).toList();
+    }
+
+    @Override
+    public double[] planes(int axis) {
+      return patches.stream().flatMapToDouble(p -> java.util.Arrays.stream(p.planes(axis))).toArray();
+    }
+  }
 }
