@@ -50,7 +50,11 @@ public record Forecast(
   public static Forecast of(Book book, State before, State after) {
     CompletableFuture<Study> first = CompletableFuture.supplyAsync(() -> study(book, before));
     Study now = study(book, after);
-    Study old = first.join();
+    return of(before, after, first.join(), now);
+  }
+
+  /** Lays studies of two states side by side. */
+  public static Forecast of(State before, State after, Study old, Study now) {
     List<Finding> news = new ArrayList<>(now.findings());
     news.removeAll(old.findings());
     List<Finding> gone = new ArrayList<>(old.findings());

@@ -50,8 +50,7 @@ final class MemberBody {
     int gaps = (int) Math.min(200, Math.max(1, Math.round((high[2] - low[2]) / pitch)));
     for (int i = 0; i <= gaps; i++) {
       double z = low[2] + (high[2] - low[2] - rib) * i / gaps;
-      walls =
-          walls.add(new Shape.Box(low[0] + wall, high[0] - wall, low[1], high[1], z, z + rib));
+      walls = walls.add(new Shape.Box(low[0] + wall, high[0] - wall, low[1], high[1], z, z + rib));
     }
     return Optional.of(walls);
   }

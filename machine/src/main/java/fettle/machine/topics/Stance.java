@@ -43,9 +43,7 @@ record Stance(
     Point axis = zero(machine, head.get().member(), Map.of());
     Point face = new Point(axis.x(), axis.y(), face(machine, head.get()));
     Point cut =
-        face.plus(
-            new Point(
-                block.need("diameter").value() / 2, 0, block.need("overhang").value()));
+        face.plus(new Point(block.need("diameter").value() / 2, 0, block.need("overhang").value()));
     return Optional.of(
         new Stance(machine, head.get(), slides, travel(machine, slides, cut), face, cut));
   }

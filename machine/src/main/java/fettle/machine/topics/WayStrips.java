@@ -72,8 +72,7 @@ final class WayStrips {
     at[1] = 0.0;
     return to - from > 1
         ? Optional.of(
-            new TwoWays(
-                along, List.of(at), to - from, width, centres, normal, GUIDED * normal))
+            new TwoWays(along, List.of(at), to - from, width, centres, normal, GUIDED * normal))
         : Optional.empty();
   }
 
@@ -139,8 +138,7 @@ final class WayStrips {
   static TwoWays moved(TwoWays w, Point by) {
     return new TwoWays(
         w.along(),
-        List.of(
-            w.middle().get(0) + by.x(), w.middle().get(1) + by.y(), w.middle().get(2) + by.z()),
+        List.of(w.middle().get(0) + by.x(), w.middle().get(1) + by.y(), w.middle().get(2) + by.z()),
         w.length(),
         w.width(),
         w.centres(),

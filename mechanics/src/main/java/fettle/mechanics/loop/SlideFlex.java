@@ -15,7 +15,8 @@ import java.util.List;
  * @param whole body and ways together there
  * @param flex both meshes
  */
-public record SlideFlex(List<Double> point, Compliance own, Compliance whole, SprungPart.Flex flex) {
+public record SlideFlex(
+    List<Double> point, Compliance own, Compliance whole, SprungPart.Flex flex) {
 
   /**
    * Reckons states of one slide on the same meshes.

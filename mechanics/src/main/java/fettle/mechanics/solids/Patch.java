@@ -333,7 +333,9 @@ public sealed interface Patch {
 
     @Override
     public double[] planes(int axis) {
-      return patches.stream().flatMapToDouble(p -> java.util.Arrays.stream(p.planes(axis))).toArray();
+      return patches.stream()
+          .flatMapToDouble(p -> java.util.Arrays.stream(p.planes(axis)))
+          .toArray();
     }
   }
 }

@@ -13,8 +13,7 @@ import java.util.List;
  * @param load the face that takes the wrench; it is read by the same average
  * @param step largest step of the finer mesh [mm]
  */
-public record SprungPart(
-    Elastic material, List<Support.Springs> springs, Patch load, double step) {
+public record SprungPart(Elastic material, List<Support.Springs> springs, Patch load, double step) {
 
   private static final double SAFETY = 1.25;
 

@@ -1,0 +1,171 @@
+package fettle.machine.topics;
+
+import fettle.machine.lathe.Machine;
+import fettle.machine.lathe.Member;
+import fettle.machine.lathe.Seat;
+import fettle.mechanics.base.Numbers;
+import fettle.mechanics.base.Source;
+import fettle.mechanics.loop.LoopModel;
+import fettle.mechanics.loop.SlideFlex;
+import fettle.mechanics.loop.TwoWays;
+import fettle.mechanics.solids.Rigidity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** Rigidity of two states of a lathe, and in one sentence what a cut into a slide costs. */
+public final class RigidityStudy {
+
+  private static final Source CUT =
+      Source.derived(
+          "finite elements: 8-node boxes with incompatible modes, both states on the same two"
+              + " meshes, the slide on the springs of its ways");
+  private static final Source BRITTLE =
+      Source.practice("grey iron is brittle; the nut of a T-slot pries its lip up");
+  private static final String[] WAYS = {"across", "upright", "along"};
+  private static final String GUARD = "rigidity/cut";
+
+  /** How much is reckoned by finite elements. */
+  public enum Depth {
+    /** Members whose metal the change alters; the others count as rigid by themselves. */
+    CHANGED,
+    /** All members whose metal the book tells. */
+    ALL
+  }
+
+  private RigidityStudy() {}
+
+  /**
+   * Returns the studies of both states; what the change costs stands with the second.
+   *
+   * @param before the lathe before
+   * @param after the lathe after, perhaps the same
+   * @param depth how much is reckoned by finite elements
+   * @param progress told the members as they are reckoned
+   */
+  public static List<Study> of(
+      Machine before, Machine after, Depth depth, Consumer<String> progress) {
+    Flexes.Extent extent = depth == Depth.ALL ? Flexes.Extent.ALL : Flexes.Extent.CHANGED;
+    Flexes flexes = new Flexes(List.of(before, after), extent, progress);
+    RigidityTopic topic = new RigidityTopic(flexes);
+    Study old = topic.study(before, Optional.empty());
+    if (before.equals(after)) {
+      return List.of(old, old);
+    }
+    Study now = topic.study(after, Optional.empty());
+    Study cost = Study.orReason(topic.name(), "cost of the cut", () -> cost(before, after, flexes));
+    return List.of(old, now.and(cost));
+  }
+
+  private static Study cost(Machine before, Machine after, Flexes flexes) {
+    Optional<Stance> old = Stance.of(before);
+    Optional<Stance> now = Stance.of(after);
+    List<Finding> findings = new ArrayList<>();
+    if (old.isPresent() && now.isPresent()) {
+      for (Member slide : now.get().slides()) {
+        Member was = before.members().get(slide.name());
+        boolean both =
+            was != null && MemberBody.of(was).isPresent() && MemberBody.of(slide).isPresent();
+        if (both && !MemberBody.of(was).equals(MemberBody.of(slide))) {
+          findings.addAll(cost(old.get(), now.get(), was, slide, flexes));
+        }
+      }
+    }
+    return new Study(List.of(), findings);
+  }
+
+  private static List<Finding> cost(
+      Stance old, Stance now, Member was, Member slide, Flexes flexes) {
+    Member under = now.machine().member(((Seat.Sliding) slide.seat()).on().orElseThrow());
+    Optional<TwoWays> ways =
+        WayStrips.of(slide, under, now.travel().getOrDefault(slide.name(), 0.0));
+    if (ways.isEmpty()) {
+      return List.of();
+    }
+    List<Finding> findings = new ArrayList<>();
+    Optional<SlideFlex> a = flexes.slide(old, was, ways.get());
+    Optional<SlideFlex> b = flexes.slide(now, slide, ways.get());
+    if (a.isPresent() && b.isPresent()) {
+      findings.add(
+          note(
+              sentence(slide.name(), "under the tool", a.get(), b.get())
+                  + atTool(old, now, flexes)));
+    }
+    for (Member m : now.machine().members().values()) {
+      boolean on =
+          m.seat() instanceof Seat.Bolted s && s.on().filter(slide.name()::equals).isPresent();
+      if (on) {
+        Optional<SlideFlex> c = flexes.under(was, m, ways.get());
+        Optional<SlideFlex> d = flexes.under(slide, m, ways.get());
+        if (c.isPresent() && d.isPresent()) {
+          findings.add(note(sentence(slide.name(), "under the " + m.name(), c.get(), d.get())));
+        }
+      }
+    }
+    findings.add(
+        new Finding(
+            Finding.Rank.CAUTION,
+            GUARD,
+            "A thin lip or web in grey iron can crack under a clamp without warning, and milling an"
+                + " old casting may warp it by more than it loses in rigidity: rough it, let it rest,"
+                + " scrape it after. Strength and shock are not judged here.",
+            "",
+            BRITTLE));
+    return findings;
+  }
+
+  private static Finding note(String sentence) {
+    return new Finding(Finding.Rank.NOTE, GUARD, sentence, "", CUT);
+  }
+
+  private static String sentence(String slide, String where, SlideFlex a, SlideFlex b) {
+    List<String> losses = new ArrayList<>();
+    for (int axis = 0; axis < 3; axis++) {
+      double[] w = new double[6];
+      w[axis] = 1;
+      Rigidity.Estimate kept = a.flex().kept(b.flex(), w);
+      losses.add(loss(kept) + " " + WAYS[axis]);
+    }
+    return "The cut takes from the "
+        + slide
+        + " on its ways, "
+        + where
+        + ": "
+        + String.join(", ", losses)
+        + " of its rigidity (error of the mesh; it is the same metal, so the doubt of the iron"
+        + " cancels).";
+  }
+
+  /** A loss in percent with its error bar; a bar below a tenth of a percent says no more. */
+  private static String loss(Rigidity.Estimate kept) {
+    double lost = 100 * (1 - kept.value());
+    double bar = Math.max(0.1, 100 * kept.bar());
+    int digits = bar < 1 ? 1 : 0;
+    return Numbers.fixed(lost, digits) + " % ± " + Numbers.fixed(bar, digits) + " %";
+  }
+
+  private static String atTool(Stance old, Stance now, Flexes flexes) {
+    LoopModel a = CuttingLoop.of(old, flexes).model();
+    LoopModel b = CuttingLoop.of(now, flexes).model();
+    double before = a.compliance().entry(0, 0);
+    double after = b.compliance().entry(0, 0);
+    double lost = 100 * (1 - before / after);
+    double[] range = range(a, b);
+    return " Between tool and work, across, that is "
+        + Numbers.fixed(lost, 1)
+        + " % (two in three samples lie from "
+        + Numbers.fixed(100 * range[0], 1)
+        + " to "
+        + Numbers.fixed(100 * range[1], 1)
+        + " %): the joints give far more than the slide.";
+  }
+
+  private static double[] range(LoopModel a, LoopModel b) {
+    LoopModel.Ranking before = a.ranked(200, 1, 0, 0);
+    LoopModel.Ranking after = b.ranked(200, 1, 0, 0);
+    double low = 1 - before.low() / after.low();
+    double high = 1 - before.high() / after.high();
+    return new double[] {Math.min(low, high), Math.max(low, high)};
+  }
+}

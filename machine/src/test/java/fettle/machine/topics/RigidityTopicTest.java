@@ -1,0 +1,125 @@
+package fettle.machine.topics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import fettle.machine.lathe.Machine;
+import fettle.mechanics.base.Working;
+import fettle.mechanics.solids.Body;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class RigidityTopicTest {
+
+  /** The lathe with all members rigid by themselves: joints and bars only. */
+  private static Working figure(Machine machine, String id) {
+    Flexes flexes = new Flexes(List.of(machine), Flexes.Extent.CHANGED, member -> {});
+    return DemoLathe.figure(new RigidityTopic(flexes), machine, id);
+  }
+
+  private static double at(String was, String is, String id) {
+    return figure(DemoLathe.with(text -> replaced(text, was, is)), id).value();
+  }
+
+  private static String replaced(String text, String was, String is) {
+    assertThat(text).contains(was);
+    return text.replace(was, is);
+  }
+
+  @Test
+  void theShaftGivesWhatTheSpindlesTopicSays() {
+    Headstock head = Headstock.of(DemoLathe.with()).orElseThrow();
+    double other = head.gives(0).get(0).value() + head.gives(0).get(1).value();
+    assertThat(SpindleFlex.shaft(head).entry(0, 0)).isCloseTo(other, within(1e-6 * other));
+  }
+
+  @Test
+  void aLongerTailstockBaseIsStiffer() {
+    for (String way : List.of("across", "upright")) {
+      String id = "tailstock/stiffness of the centre " + way;
+      double shorter = at("way length: 88 mm", "way length: 60 mm", id);
+      assertThat(at("way length: 88 mm", "way length: 100 mm", id)).isGreaterThan(1.05 * shorter);
+    }
+  }
+
+  @Test
+  void aLongerHeadIsStiffer() {
+    String id = "tool to work/stiffness upright";
+    String head = "x: 104 mm, y: 130 mm, z: 191 mm";
+    double now = figure(DemoLathe.with(), id).value();
+    assertThat(at(head, "x: 104 mm, y: 130 mm, z: 221 mm", id)).isGreaterThan(now);
+  }
+
+  @Test
+  void aLongerSaddleIsStiffer() {
+    String saddle = "way length: 118 mm, at: {z: 60 mm}";
+    for (String way : List.of("across", "upright", "along")) {
+      String id = "tool to work/stiffness " + way;
+      double shorter = at(saddle, "way length: 100 mm, at: {z: 60 mm}", id);
+      assertThat(at(saddle, "way length: 150 mm, at: {z: 60 mm}", id)).isGreaterThan(shorter);
+    }
+  }
+
+  @Test
+  void sharesAddUpAndALongBedTwistsMore() {
+    Machine machine = DemoLathe.with();
+    Flexes flexes = new Flexes(List.of(machine), Flexes.Extent.CHANGED, member -> {});
+    double sum =
+        DemoLathe.study(new RigidityTopic(flexes), machine).figures().stream()
+            .filter(f -> f.subject().equals("flex across"))
+            .mapToDouble(f -> f.working().orElseThrow().value())
+            .sum();
+    assertThat(sum).isCloseTo(1, within(1e-9));
+    String twist = "bed/stiffness against twist, end to end";
+    assertThat(figure(DemoLathe.with("long-bed"), twist).value())
+        .isLessThan(0.9 * figure(machine, twist).value());
+  }
+
+  @Test
+  void theBallHeadstockMovesTheFlex() {
+    Machine after = DemoLathe.with("ball-headstock");
+    String id = "flex across/front bearing";
+    assertThat(figure(after, id).value())
+        .isNotCloseTo(figure(DemoLathe.with(), id).value(), within(1e-3));
+  }
+
+  @Test
+  void featuresBecomeMetal() {
+    Machine after = DemoLathe.with("rear-toolpost");
+    Body slide = MemberBody.of(after.member("cross slide")).orElseThrow();
+    assertThat(slide.contains(-60, 19, 25)).isFalse();
+    assertThat(slide.contains(-60, 19, 31)).isTrue();
+    assertThat(slide.contains(-60, 12, 31)).isFalse();
+    assertThat(slide.contains(-60, 8, 31)).isTrue();
+    assertThat(slide.contains(-60, 1, 16)).isTrue();
+    assertThat(slide.contains(-60, 6, 16)).isFalse();
+    assertThat(slide.contains(-20, 19, 25)).isTrue();
+  }
+
+  @Test
+  void slotsCostTheSlideAndLittleAtTheTool() {
+    List<Study> both =
+        RigidityStudy.of(
+            DemoLathe.with(),
+            DemoLathe.with("rear-toolpost"),
+            RigidityStudy.Depth.CHANGED,
+            member -> {});
+    String k = "rigidity/tool to work/stiffness across";
+    assertThat(value(both.get(1), k))
+        .isLessThan(value(both.get(0), k))
+        .isGreaterThan(0.95 * value(both.get(0), k));
+    assertThat(both.get(1).findings())
+        .anyMatch(
+            f -> f.sentence().contains("under the rear tool post") && !f.sentence().contains("-"));
+    assertThat(both.get(1).findings()).anyMatch(f -> f.rank() == Finding.Rank.CAUTION);
+  }
+
+  private static double value(Study study, String id) {
+    return study.figures().stream()
+        .filter(f -> f.id().equals(id))
+        .findFirst()
+        .flatMap(Figure::working)
+        .orElseThrow()
+        .value();
+  }
+}
