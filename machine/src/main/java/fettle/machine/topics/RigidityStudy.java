@@ -146,26 +146,14 @@ public final class RigidityStudy {
   }
 
   private static String atTool(Stance old, Stance now, Flexes flexes) {
-    LoopModel a = CuttingLoop.of(old, flexes).model();
-    LoopModel b = CuttingLoop.of(now, flexes).model();
-    double before = a.compliance().entry(0, 0);
-    double after = b.compliance().entry(0, 0);
-    double lost = 100 * (1 - before / after);
-    double[] range = range(a, b);
+    LoopModel before = CuttingLoop.of(old, flexes).model();
+    double[] lost = before.lost(CuttingLoop.of(now, flexes).model(), 200, 1, 0, 0);
     return " Between tool and work, across, that is "
-        + Numbers.fixed(lost, 1)
+        + Numbers.fixed(100 * lost[0], 2)
         + " % (two in three samples lie from "
-        + Numbers.fixed(100 * range[0], 1)
+        + Numbers.fixed(100 * lost[1], 2)
         + " to "
-        + Numbers.fixed(100 * range[1], 1)
-        + " %): the joints give far more than the slide.";
-  }
-
-  private static double[] range(LoopModel a, LoopModel b) {
-    LoopModel.Ranking before = a.ranked(200, 1, 0, 0);
-    LoopModel.Ranking after = b.ranked(200, 1, 0, 0);
-    double low = 1 - before.low() / after.low();
-    double high = 1 - before.high() / after.high();
-    return new double[] {Math.min(low, high), Math.max(low, high)};
+        + Numbers.fixed(100 * lost[2], 2)
+        + " %).";
   }
 }

@@ -36,6 +36,7 @@ final class RigidityTopic implements Topic {
       Source.derived("least squares with the assumed values as prior; read to 1 µm at 200 N");
   private static final double READING = 5e-6;
   private static final int SAMPLES = 300;
+  private static final double LEAST_SHARE = 1e-4;
   private static final String[] WAYS = {"across", "upright", "along"};
   private static final String SUBJECT = "tool to work";
   private static final String[] SYMBOLS = {"g_x", "g_y", "g_z"};
@@ -99,7 +100,7 @@ final class RigidityTopic implements Topic {
     Map<String, Double> doubts = new LinkedHashMap<>();
     model.links().forEach(l -> doubts.put(l.name(), l.doubt() - 1));
     List<Term> terms = new ArrayList<>();
-    for (LoopModel.Ranked r : ranking.elements()) {
+    for (LoopModel.Ranked r : counted(ranking)) {
       double give = r.share() * ranking.compliance();
       terms.add(
           new Term(
@@ -109,6 +110,11 @@ final class RigidityTopic implements Topic {
               give * doubts.getOrDefault(r.name(), 0.0)));
     }
     return terms;
+  }
+
+  /** What gives at all: members counted as rigid and idle screws are left out. */
+  private static List<LoopModel.Ranked> counted(LoopModel.Ranking ranking) {
+    return ranking.elements().stream().filter(r -> r.share() > LEAST_SHARE).toList();
   }
 
   private static String sum(List<Term> terms) {
@@ -138,7 +144,7 @@ final class RigidityTopic implements Topic {
   private List<Figure> shares(LoopModel.Ranking ranking, List<Term> terms, int axis) {
     List<Figure> figures = new ArrayList<>();
     for (int i = 0; i < terms.size(); i++) {
-      LoopModel.Ranked r = ranking.elements().get(i);
+      LoopModel.Ranked r = counted(ranking).get(i);
       String formula = terms.get(i).symbol() + "/" + sum(terms);
       Working share = Working.of("s", Unit.PERCENT, formula, terms);
       String words = percent(r.low()) + " to " + percent(r.high()) + " %";
