@@ -147,7 +147,7 @@ public final class RigidityStudy {
 
   private static String atTool(Stance old, Stance now, Flexes flexes) {
     LoopModel before = CuttingLoop.of(old, flexes).model();
-    double[] lost = before.lost(CuttingLoop.of(now, flexes).model(), 200, 1, 0, 0);
+    double[] lost = before.lost(CuttingLoop.of(now, flexes).model(), 100, 1, 0, 0);
     return " Between tool and work, across, that is "
         + Numbers.fixed(100 * lost[0], 2)
         + " % (two in three samples lie from "

@@ -29,13 +29,13 @@ final class RigidityTopic implements Topic {
   static final Source LOOP =
       Source.derived(
           "rigid bodies joined by 6 by 6 springs; share of an element: its part of the strain"
-              + " energy; 300 lognormal samples with a fixed seed");
+              + " energy; 100 lognormal samples with a fixed seed");
   private static final Source BED = Source.derived("twist and bending of two walls held by ribs");
   private static final Source LEVEL = Source.derived("small rotation about the axis of the bed");
   private static final Source PUSH =
       Source.derived("least squares with the assumed values as prior; read to 1 µm at 200 N");
   private static final double READING = 5e-6;
-  private static final int SAMPLES = 300;
+  private static final int SAMPLES = 100;
   private static final double LEAST_SHARE = 1e-4;
   private static final String[] WAYS = {"across", "upright", "along"};
   private static final String SUBJECT = "tool to work";

@@ -29,7 +29,8 @@ final class WayStrips {
   private WayStrips() {}
 
   /**
-   * Returns the ways under a slide as it stands, in its own directions; where it is longer than its
+   * Returns the ways under a slide as it stands, in its own directions. On a bed they ride along in the
+   * middle of the slide; on another slide, where it is longer than its
    * ways, they lie under the middle of its travel.
    *
    * @param slide the slide
@@ -50,7 +51,7 @@ final class WayStrips {
     double middle = (low + high) / 2;
     double from = middle - ways / 2;
     double to = middle + ways / 2;
-    if (high - low > ways + 1) {
+    if (high - low > ways + 1 && !(under.seat() instanceof Seat.Fixed)) {
       double back = seat.travel().value() / 2 - travel;
       from = Math.max(low, from + back);
       to = Math.min(high, to + back);
