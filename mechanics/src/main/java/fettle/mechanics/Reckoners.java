@@ -7,6 +7,7 @@ import fettle.mechanics.clamps.ClampsReckoners;
 import fettle.mechanics.cutting.CuttingReckoners;
 import fettle.mechanics.drawing.DrawingReckoners;
 import fettle.mechanics.drives.DriveReckoners;
+import fettle.mechanics.electrics.ElectricsReckoners;
 import fettle.mechanics.fits.FitsReckoners;
 import fettle.mechanics.gears.TrainReckoners;
 import fettle.mechanics.joints.JointsReckoners;
@@ -44,7 +45,8 @@ public final class Reckoners {
           DriveReckoners::all,
           CuttingReckoners::all,
           StockReckoners::all,
-          DrawingReckoners::all);
+          DrawingReckoners::all,
+          ElectricsReckoners::all);
 
   private Reckoners() {}
 

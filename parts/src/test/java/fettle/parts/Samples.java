@@ -19,7 +19,6 @@ import fettle.parts.recipe.Turned;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 
 /** Parts of all families, invented, used by several tests. */

@@ -32,12 +32,12 @@ class LotTest {
 
   @Test
   void partsByLotAreFlawless() {
-    assertThat(faults(0, 200)).isEmpty();
+    assertThat(faults(0, 50)).isEmpty();
   }
 
   @Tag("slow")
   @Test
   void twoThousandPartsByLotAreFlawless() {
-    assertThat(faults(200, 2200)).isEmpty();
+    assertThat(faults(50, 2050)).isEmpty();
   }
 }

@@ -1,5 +1,6 @@
 package fettle.desk.cli;
 
+import fettle.machine.made.MadeParts;
 import fettle.machine.state.Book;
 import fettle.machine.text.BookFiles;
 import fettle.machine.text.Problem;
@@ -27,6 +28,7 @@ final class CheckCommand implements Command {
     Book book = Books.book(files);
     List<Problem> problems = new ArrayList<>(book.problems());
     problems.addAll(Trials.read(files, book).problems());
+    problems.addAll(MadeParts.of(book).problems());
     if (!problems.isEmpty()) {
       throw Failure.input(problems);
     }

@@ -34,6 +34,21 @@ final class CommandSpec {
     return name;
   }
 
+  /** Returns what it does, line by line. */
+  List<String> description() {
+    return List.copyOf(description);
+  }
+
+  /** Returns the words it takes. */
+  List<Word> words() {
+    return List.copyOf(words);
+  }
+
+  /** Returns the options it takes. */
+  List<Option> options() {
+    return List.copyOf(options.getOptions());
+  }
+
   void addOption(Option option) {
     options.addOption(option);
   }

@@ -8,6 +8,8 @@ import fettle.machine.forecast.Row;
 import fettle.machine.state.Book;
 import fettle.machine.state.Stage;
 import fettle.machine.state.State;
+import fettle.machine.topics.Topics;
+import fettle.mechanics.materials.Materials;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,7 +23,8 @@ final class ForecastCommand implements Command {
             "forecast",
             "What one or several changes do to the whole lathe, figure by figure.",
             "Without a change: every figure of the lathe as it stands.",
-            "A STATE is as-bought, as-it-stands, as-planned, everything, none, or changes joined by +.");
+            "A STATE is as-bought, as-it-stands, as-planned, everything, none, or changes joined by"
+                + " +.");
     spec.addPositional(Options.one("BOOK", "The folder of the book."));
     spec.addPositional(Options.many("CHANGE", "Changes to foresee, as their files are called."));
     spec.addOption(Options.text("--from", "STATE", "The state to compare with."));
@@ -43,6 +46,7 @@ final class ForecastCommand implements Command {
 
   @Override
   public ExitStatus run(ParseResult given, Terminal terminal) {
+    readAhead();
     Book book = Books.open(given.word(0));
     List<String> named = given.words(1);
     Forecast forecast = forecast(book, named, given);
@@ -66,6 +70,19 @@ final class ForecastCommand implements Command {
       }
     }
     return forecast.stops() ? ExitStatus.STOP : ExitStatus.DONE;
+  }
+
+  /** Reads tables that are needed soon on the second processor while the first reads the book. */
+  private static void readAhead() {
+    Thread ahead =
+        new Thread(
+            () -> {
+              Materials.all();
+              Topics.names();
+            },
+            "tables");
+    ahead.setDaemon(true);
+    ahead.start();
   }
 
   private static Forecast forecast(Book book, List<String> named, ParseResult given) {

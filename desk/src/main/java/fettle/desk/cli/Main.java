@@ -159,9 +159,19 @@ public final class Main {
     commands.put("gearing", GearingCommand::new);
     commands.put("rigidity", RigidityCommand::new);
     commands.put("prove", ProveCommand::new);
+    commands.put("sheets", SheetsCommand::new);
+    commands.put("order", OrderCommand::new);
+    commands.put("wiring", WiringCommand::new);
     commands.put("reckon", ReckonCommand::new);
     commands.put("desk", DeskCommand::new);
+    commands.put("completion", () -> new ShellCommand("completion", ShellCommand::completion));
+    commands.put("manual", () -> new ShellCommand("manual", ManualPage::text));
     return java.util.Collections.unmodifiableMap(commands);
+  }
+
+  /** Returns what every command takes. */
+  static List<CommandSpec> specs() {
+    return COMMANDS.values().stream().map(c -> c.get().spec()).toList();
   }
 
   private static void usage(PrintStream to) {
@@ -172,12 +182,21 @@ public final class Main {
         "  fettle check BOOK                  what is wrong with a book, with file and line");
     to.println("  fettle new FOLDER                  start a book from a starter lathe");
     to.println(
-        "  fettle gearing BOOK threads        change gears for every thread; or teeth for a travel");
+        "  fettle gearing BOOK threads        change gears for every thread; or teeth for a"
+            + " travel");
     to.println("  fettle rigidity BOOK [CHANGE...]   where the lathe gives, and what a slot costs");
     to.println(
         "  fettle prove BOOK [TRIAL...]       what readings say: good, not good or cannot tell");
+    to.println("  fettle sheets BOOK --out DIR       drawings, solids and parts lists of the changes");
+    to.println("  fettle order BOOK                  in what order the changes are made; --buying");
+    to.println(
+        "  fettle wiring BOOK [CHANGE...]     wires and terminals of the control box, checked");
+    to.println(
+        "  fettle sheets BOOK --out DIR       drawings, solids and parts lists of the changes");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");
     to.println("  fettle desk BOOK                   the book as pages, on this machine only");
+    to.println("  fettle completion                  completion of words for bash and zsh");
+    to.println("  fettle manual                      the manual page");
     to.println("  fettle --version");
     to.println();
     to.println("'fettle COMMAND --help' shows the options of a command.");

@@ -24,6 +24,10 @@ final class Pages {
   }
 
   static void write(Path file, String text) {
+    write(file, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  static void write(Path file, byte[] bytes) {
     try {
       Path folder = file.toAbsolutePath().getParent();
       if (folder != null) {
@@ -31,7 +35,7 @@ final class Pages {
       }
       Path fresh = Files.createTempFile(folder, ".fettle-", ".part");
       try {
-        Files.write(fresh, text.getBytes(StandardCharsets.UTF_8));
+        Files.write(fresh, bytes);
         move(fresh, file);
       } finally {
         Files.deleteIfExists(fresh);

@@ -6,6 +6,8 @@ import fettle.machine.text.Nearest;
 import fettle.machine.text.Parsed;
 import fettle.machine.text.Place;
 import fettle.machine.text.Problem;
+import fettle.machine.trials.Adjusting;
+import fettle.machine.trials.Agreement;
 import fettle.machine.trials.Evaluations;
 import fettle.machine.trials.Proof;
 import fettle.machine.trials.Trial;
@@ -13,6 +15,7 @@ import fettle.machine.trials.Trials;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** {@code fettle prove}: what the trials of a book say. */
 final class ProveCommand implements Command {
@@ -36,12 +39,24 @@ final class ProveCommand implements Command {
     BookFiles files = Books.files(given.word(0));
     Book book = Books.book(files);
     List<Proof> proofs = proofs(chosen(trials(files, book), given.words(1)), book);
+    Optional<Adjusting> adjusting = adjusting(book, proofs);
     if (given.on("--json")) {
-      terminal.out().println(ProveJson.text(proofs));
+      terminal.out().println(ProveJson.text(proofs, Agreement.of(proofs), adjusting));
     } else {
-      new TextProof(terminal).print(proofs);
+      TextProof text = new TextProof(terminal);
+      text.print(proofs);
+      Agreement.of(proofs).ifPresent(text::print);
+      adjusting.ifPresent(text::print);
     }
     return proofs.stream().anyMatch(Proof::notGood) ? ExitStatus.STOP : ExitStatus.DONE;
+  }
+
+  private static Optional<Adjusting> adjusting(Book book, List<Proof> proofs) {
+    try {
+      return Trials.state(book, Optional.empty()).machine().flatMap(m -> Adjusting.of(m, proofs));
+    } catch (IllegalArgumentException e) {
+      throw Failure.input("machine.yaml: " + e.getMessage());
+    }
   }
 
   private static Map<String, Trial> trials(BookFiles files, Book book) {

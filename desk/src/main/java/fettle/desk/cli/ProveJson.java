@@ -1,22 +1,29 @@
 package fettle.desk.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import fettle.machine.trials.Adjusting;
+import fettle.machine.trials.Agreement;
+import fettle.machine.trials.Chart;
 import fettle.machine.trials.Judged;
+import fettle.machine.trials.Learned;
 import fettle.machine.trials.Measured;
 import fettle.machine.trials.Met;
 import fettle.machine.trials.Proof;
 import fettle.mechanics.base.Unit;
 import fettle.mechanics.metrology.Contribution;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The JSON of proofs; its schema is {@code docs/prove.schema.json}. */
 final class ProveJson {
 
   private ProveJson() {}
 
-  static String text(List<Proof> proofs) {
+  static String text(
+      List<Proof> proofs, Optional<Agreement> agreement, Optional<Adjusting> adjusting) {
     return Json.object(
         json -> {
           json.writeStringField("format", "fettle prove 1");
@@ -26,6 +33,12 @@ final class ProveJson {
             proof(json, proof);
           }
           json.writeEndArray();
+          if (agreement.isPresent()) {
+            agreement(json, agreement.get());
+          }
+          if (adjusting.isPresent()) {
+            adjusting(json, adjusting.get());
+          }
         });
   }
 
@@ -51,10 +64,102 @@ final class ProveJson {
       json.writeEndObject();
     }
     json.writeEndArray();
+    if (proof.chart().isPresent()) {
+      chart(json, proof.chart().get());
+    }
+    if (proof.learned().isPresent()) {
+      learned(json, proof.learned().get());
+    }
     words(json, "gaps", proof.gaps());
     words(json, "outliers", proof.outliers());
     words(json, "notes", proof.notes());
     words(json, "cautions", proof.cautions());
+    json.writeEndObject();
+  }
+
+  private static void agreement(JsonGenerator json, Agreement a) throws IOException {
+    json.writeObjectFieldStart("forecastMet");
+    json.writeNumberField("figures", a.figures());
+    Json.number(json, "chiSquare", a.chiSquare());
+    Json.number(json, "probability", a.probability());
+    json.writeStringField("largest", a.largest());
+    json.writeStringField("words", a.words());
+    json.writeEndObject();
+  }
+
+  private static void learned(JsonGenerator json, Learned learned) throws IOException {
+    json.writeObjectFieldStart("learned");
+    json.writeStringField("change", learned.change());
+    Json.number(json, "distance", learned.distance());
+    Json.number(json, "gate", learned.gate());
+    json.writeStringField("words", learned.words());
+    json.writeArrayFieldStart("values");
+    for (Learned.Value value : learned.values()) {
+      json.writeStartObject();
+      json.writeStringField("path", value.path());
+      json.writeStringField("before", value.before());
+      json.writeStringField("after", value.after());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeStringField("text", learned.text());
+    json.writeEndObject();
+  }
+
+  private static void adjusting(JsonGenerator json, Adjusting adjusting) throws IOException {
+    json.writeObjectFieldStart("adjusting");
+    json.writeArrayFieldStart("steps");
+    for (Adjusting.Step step : adjusting.steps()) {
+      json.writeStartObject();
+      json.writeStringField("adjuster", step.adjuster());
+      Json.number(json, "moveMm", step.move());
+      json.writeStringField("words", step.words());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("left");
+    for (Adjusting.Row row : adjusting.rows()) {
+      Unit unit = row.figure().unit();
+      json.writeStartObject();
+      json.writeStringField("trial", row.trial());
+      json.writeStringField("figure", row.figure().name());
+      json.writeStringField("unit", unit.symbol());
+      Json.number(json, "before", unit.fromCoherent(row.figure().value()));
+      Json.number(json, "after", unit.fromCoherent(row.after()));
+      Json.number(json, "target", unit.fromCoherent(row.target()));
+      Json.number(json, "atLeast", unit.fromCoherent(row.limit().low()));
+      Json.number(json, "atMost", unit.fromCoherent(row.limit().high()));
+      Json.number(json, "probabilityBefore", row.before());
+      Json.number(json, "probabilityAfter", row.kept());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    words(json, "notes", adjusting.notes());
+    json.writeEndObject();
+  }
+
+  private static void chart(JsonGenerator json, Chart chart) throws IOException {
+    Unit unit = chart.unit();
+    json.writeObjectFieldStart("chart");
+    json.writeStringField("unit", unit.symbol());
+    json.writeNumberField("settled", chart.settled());
+    Json.number(json, "centre", unit.fromCoherent(chart.centre()));
+    Json.number(json, "warning", unit.fromCoherent(chart.warning()));
+    Json.number(json, "action", unit.fromCoherent(chart.action()));
+    json.writeArrayFieldStart("points");
+    for (int i = 0; i < chart.points().size(); i++) {
+      Chart.Point point = chart.points().get(i);
+      json.writeStartObject();
+      json.writeStringField("date", LocalDate.ofEpochDay((long) point.day()).toString());
+      Json.number(json, "hours", point.hours());
+      Json.number(json, "value", unit.fromCoherent(point.value()));
+      Json.number(json, "average", unit.fromCoherent(point.average()));
+      Json.number(json, "averageLimit", unit.fromCoherent(chart.averageAction().get(i)));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    words(json, "signals", chart.signals());
+    json.writeStringField("service", chart.service());
     json.writeEndObject();
   }
 

@@ -1,6 +1,10 @@
 package fettle.desk.cli;
 
+import fettle.machine.trials.Adjusting;
+import fettle.machine.trials.Agreement;
+import fettle.machine.trials.Chart;
 import fettle.machine.trials.Judged;
+import fettle.machine.trials.Learned;
 import fettle.machine.trials.Limit;
 import fettle.machine.trials.Measured;
 import fettle.machine.trials.Met;
@@ -34,12 +38,56 @@ final class TextProof {
               + proof.trial().values().text("date").map(d -> ", " + d).orElse(""));
       proof.lines().forEach(this::line);
       table(proof);
+      proof.chart().ifPresent(this::chart);
+      proof.learned().ifPresent(this::learned);
       proof.gaps().forEach(g -> say("  gap: " + g));
       proof.outliers().forEach(o -> say("  stands out (kept): " + o));
       proof.notes().forEach(n -> say("  note: " + n));
       proof.cautions().forEach(c -> say("  caution: " + c));
       say("");
     }
+  }
+
+  void print(Agreement agreement) {
+    say(
+        "forecast met: "
+            + agreement.figures()
+            + " figures together, chi-square "
+            + Numbers.fixed(agreement.chiSquare(), 2)
+            + ", probability "
+            + Numbers.fixed(agreement.probability(), 3)
+            + ": "
+            + agreement.words());
+  }
+
+  void print(Adjusting adjusting) {
+    say("to adjust, from all trials of the alignment together:");
+    int number = 1;
+    for (Adjusting.Step step : adjusting.steps()) {
+      say("  " + number++ + ". " + step.adjuster() + ": " + step.words());
+    }
+    if (adjusting.steps().isEmpty()) {
+      say("  nothing: no move that can be set makes it better");
+    }
+    say("  what is left:");
+    for (Adjusting.Row row : adjusting.rows()) {
+      Unit unit = row.figure().unit();
+      say(
+          "    "
+              + row.figure().name()
+              + ": "
+              + Numbers.fixed(unit.fromCoherent(row.figure().value()), 1)
+              + " -> "
+              + shown(row.after(), unit, 3)
+              + " ("
+              + limit(row.limit(), unit)
+              + "; kept with "
+              + Numbers.fixed(100 * row.before(), 0)
+              + " -> "
+              + Numbers.fixed(100 * row.kept(), 0)
+              + " %)");
+    }
+    adjusting.notes().forEach(n -> say("  note: " + n));
   }
 
   private void line(Proof.Line line) {
@@ -101,6 +149,42 @@ final class TextProof {
             + Numbers.fixed(f.normalised(), 2)
             + ", "
             + f.words());
+  }
+
+  private void learned(Learned learned) {
+    say(
+        "  learned: "
+            + learned.words()
+            + " (distance "
+            + Numbers.fixed(learned.distance(), 2)
+            + ", at most "
+            + Numbers.fixed(learned.gate(), 2)
+            + ")");
+    if (!learned.text().isEmpty()) {
+      learned
+          .values()
+          .forEach(v -> say("    " + v.path() + ": " + v.before() + " -> " + v.after()));
+      say("    to use it from now on, keep this as changes/" + learned.change() + ".yaml:");
+      learned.text().lines().forEach(l -> say("      " + l));
+    }
+  }
+
+  private void chart(Chart chart) {
+    say(
+        "  over the years: "
+            + chart.points().size()
+            + " readings, the first "
+            + chart.settled()
+            + " settled at "
+            + shown(chart.centre(), chart.unit(), 4)
+            + "; warning beyond ± "
+            + shown(chart.warning(), chart.unit(), 3)
+            + ", action beyond ± "
+            + shown(chart.action(), chart.unit(), 3));
+    chart.signals().forEach(s -> say("    " + s));
+    if (!chart.service().isEmpty()) {
+      say("    " + chart.service());
+    }
   }
 
   private void table(Proof proof) {

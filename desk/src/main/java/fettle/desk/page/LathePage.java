@@ -14,6 +14,7 @@ import java.util.List;
  * @param verdict one line: how many findings of each rank
  * @param sections every figure, by topic
  * @param members the members, for those who do not touch the picture
+ * @param closer pages that look closely at one thing
  */
 public record LathePage(
     Shell frame,
@@ -24,12 +25,16 @@ public record LathePage(
     List<Opening> findings,
     String verdict,
     List<Section> sections,
-    List<Shell.Link> members) {
+    List<Shell.Link> members,
+    List<Shell.Link> closer) {
 
   /** A state to choose. */
   public record Choice(String words, String key, String note, boolean chosen) {}
 
-  /** A seat that can be moved: its name in forms, its member, its range and where it is. */
+  /**
+   * A seat that can be moved: its name in forms, its member, the axis it slides along, its range
+   * and where it is.
+   */
   public record Slider(String name, String member, String words, long most, long at, String unit) {}
 
   /** A finding with where its figure opens. */

@@ -45,6 +45,7 @@ public final class Desk implements AutoCloseable {
   /** Lets running answers finish and stops listening. */
   @Override
   public void close() {
+    routes.close();
     server.stop();
   }
 

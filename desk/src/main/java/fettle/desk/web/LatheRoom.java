@@ -45,7 +45,8 @@ final class LatheRoom {
         sections(visit, figures, chosen),
         machine(visit, chosen).members().keySet().stream()
             .map(m -> new Shell.Link(member(m, chosen), m))
-            .toList());
+            .toList(),
+        Closer.links(machine(visit, chosen), chosen));
   }
 
   static Machine machine(Visit visit, Chosen chosen) {
@@ -82,6 +83,10 @@ final class LatheRoom {
     return "/member?name=" + Visit.coded(name) + "&" + Visit.query(chosen);
   }
 
+  private static String axis(Member member) {
+    return member.seat() instanceof Seat.Sliding s ? s.axis().name() : "";
+  }
+
   private static List<LathePage.Slider> sliders(Visit visit, Chosen chosen) {
     Machine machine = machine(visit, chosen);
     Stand stand = Stand.of(machine, positions(visit, machine));
@@ -96,7 +101,7 @@ final class LatheRoom {
                   new LathePage.Slider(
                       "at." + name,
                       name,
-                      slides ? "slides" : "turns",
+                      axis(member),
                       Math.round(Stand.most(member)),
                       Math.round(at),
                       slides ? "mm" : "°"));
@@ -104,7 +109,7 @@ final class LatheRoom {
     return sliders;
   }
 
-  private static List<LathePage.Choice> choices(Visit visit, Chosen chosen) {
+  static List<LathePage.Choice> choices(Visit visit, Chosen chosen) {
     List<LathePage.Choice> choices = new ArrayList<>();
     Map<String, String> words = new LinkedHashMap<>();
     words.put("as-bought", "as bought");

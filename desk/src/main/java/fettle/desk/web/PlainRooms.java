@@ -40,17 +40,6 @@ final class PlainRooms {
         });
   }
 
-  static RoomPage proof(Visit visit) {
-    return room(
-        visit,
-        "proof",
-        "Readings cannot be taken in yet.",
-        "A forecast is worth what a measurement says of it; trials will stand here beside the"
-            + " figures they prove.",
-        new Shell.Link("/lathe", "Look at the figures that want proving"),
-        (v, c) -> List.of());
-  }
-
   private static RoomPage room(
       Visit visit,
       String key,

@@ -1,9 +1,12 @@
 package fettle.desk.web;
 
+import fettle.desk.page.EnginePage;
 import fettle.desk.page.RoomPage;
 import fettle.desk.page.ValuePage;
 import fettle.desk.template.desk.JtechangeGenerated;
 import fettle.desk.template.desk.JtechangesGenerated;
+import fettle.desk.template.desk.JteengineGenerated;
+import fettle.desk.template.desk.JteengineworkGenerated;
 import fettle.desk.template.desk.JtefigureGenerated;
 import fettle.desk.template.desk.JtefigureinsideGenerated;
 import fettle.desk.template.desk.JtefollowsGenerated;
@@ -12,10 +15,13 @@ import fettle.desk.template.desk.JtejointGenerated;
 import fettle.desk.template.desk.JtelatheGenerated;
 import fettle.desk.template.desk.JtelathepictureGenerated;
 import fettle.desk.template.desk.JtememberGenerated;
+import fettle.desk.template.desk.JteproofGenerated;
+import fettle.desk.template.desk.JtereadingsGenerated;
 import fettle.desk.template.desk.JtereckonanswerGenerated;
 import fettle.desk.template.desk.JtereckonerGenerated;
 import fettle.desk.template.desk.JtereckonersGenerated;
 import fettle.desk.template.desk.JteroomGenerated;
+import fettle.desk.template.desk.JtetrialGenerated;
 import fettle.desk.template.desk.JtevalueGenerated;
 import fettle.machine.text.BookFiles;
 import gg.jte.html.HtmlInterceptor;
@@ -50,10 +56,17 @@ final class Routes {
 
   private final Shelf shelf;
   private final Guard guard;
+  private final BoxJobs boxes;
 
   Routes(Shelf shelf, Guard guard) {
     this.shelf = shelf;
     this.guard = guard;
+    this.boxes = new BoxJobs(shelf.reckoned());
+  }
+
+  /** Lets work that goes on beside the pages end soundly. */
+  void close() {
+    boxes.close();
   }
 
   /** Writes one page record. */
@@ -69,6 +82,7 @@ final class Routes {
     values(routes);
     history(routes);
     rooms(routes);
+    closer(routes);
     refusals(routes);
   }
 
@@ -89,6 +103,38 @@ final class Routes {
     routes.get(
         "/figure",
         page(FigureRoom::figure, JtefigureGenerated::render, JtefigureinsideGenerated::render));
+  }
+
+  /** Pages that look closely at one thing of the lathe. */
+  private void closer(RoutesConfig routes) {
+    Template<EnginePage> engine = JteengineGenerated::render;
+    routes.get("/train", page(TrainRoom::page, engine));
+    gearbox(routes);
+    routes.get("/threads", page(ThreadsRoom::page, engine));
+    routes.get("/screw", page(JointsRoom::screw, engine));
+    routes.get("/clamp", page(JointsRoom::clamp, engine));
+    routes.get("/fits", page(JointsRoom::fits, engine));
+    routes.get("/spindle", page(SpindleRoom::spindle, engine));
+    routes.get("/cuts", page(SpindleRoom::cuts, engine));
+  }
+
+  /** The gearbox is searched for beside the pages, so that its page is made anew every time. */
+  private void gearbox(RoutesConfig routes) {
+    routes.get(
+        "/gearbox",
+        c -> {
+          Visit visit = visit(c);
+          Template<EnginePage> whole = JteengineGenerated::render;
+          Template<EnginePage> inner = JteengineworkGenerated::render;
+          EnginePage page = BoxRoom.page(visit, boxes);
+          boolean idle = visit.inner() && boxes.running(BoxRoom.wish(visit)).isEmpty();
+          if (idle) {
+            c.header("HX-Refresh", "true");
+          }
+          send(c, visit.inner() ? inner : whole, page);
+        });
+    routes.post(
+        "/gearbox", c -> c.redirect(BoxRoom.act(visit(c), boxes, shelf), HttpStatus.SEE_OTHER));
   }
 
   private void values(RoutesConfig routes) {
@@ -205,7 +251,12 @@ final class Routes {
   private void rooms(RoutesConfig routes) {
     routes.get("/parts", page(PlainRooms::parts, JteroomGenerated::render));
     routes.get("/order", page(PlainRooms::order, JteroomGenerated::render));
-    routes.get("/proof", page(PlainRooms::proof, JteroomGenerated::render));
+    routes.get("/proof", page(ProofRoom::list, JteproofGenerated::render));
+    routes.get("/trial", page(ProofRoom::trial, JtetrialGenerated::render));
+    routes.get("/readings", page(BenchRoom::page, JtereadingsGenerated::render));
+    routes.post("/learn", c -> c.redirect(ProofRoom.learn(visit(c), shelf), HttpStatus.SEE_OTHER));
+    routes.post(
+        "/readings", c -> c.redirect(BenchRoom.keep(visit(c), shelf), HttpStatus.SEE_OTHER));
     routes.get("/reckoners", page(ReckonersRoom::index, JtereckonersGenerated::render));
     routes.get(
         "/reckon/{topic}",

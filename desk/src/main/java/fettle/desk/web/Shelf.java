@@ -24,7 +24,8 @@ import org.jspecify.annotations.Nullable;
 final class Shelf {
 
   private static final String NAME =
-      "machine\\.yaml|shop\\.yaml|changes/[a-z0-9][a-z0-9-]{0,59}\\.yaml";
+      "machine\\.yaml|shop\\.yaml|changes/[a-z0-9][a-z0-9-]{0,59}\\.yaml"
+          + "|trials/[a-z0-9][a-z0-9-]{0,59}\\.(yaml|csv)";
 
   private final Path folder;
   private final History history;
@@ -38,6 +39,11 @@ final class Shelf {
 
   History history() {
     return history;
+  }
+
+  /** Returns the folder for what took long to reckon and can be reckoned again. */
+  Path reckoned() {
+    return folder.resolve(".reckoned");
   }
 
   /** Reads the book as it is on the disk now. */
@@ -118,9 +124,11 @@ final class Shelf {
       if (Files.isSymbolicLink(file) || Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
         throw Refused.wrong(name + " is a link or a folder.", "Put an ordinary file there.");
       }
-      Path parent = List.of(name.split("/")).size() > 1 ? folder.resolve("changes") : folder;
-      if (Files.isSymbolicLink(parent)) {
-        throw Refused.wrong("The folder changes is a link.", "Put an ordinary folder there.");
+      List<String> way = List.of(name.split("/"));
+      Path parent = way.size() > 1 ? folder.resolve(way.get(0)) : folder;
+      if (way.size() > 1 && Files.isSymbolicLink(parent)) {
+        String words = "The folder " + way.get(0) + " is a link.";
+        throw Refused.wrong(words, "Put an ordinary folder there.");
       }
       if (text.isEmpty()) {
         Files.deleteIfExists(file);

@@ -6,9 +6,11 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -295,5 +297,44 @@ class CommandsTest {
       assertThat(told.err()).as(shown).doesNotContain("Fettle itself is at fault", "\tat ");
       assertThat(told.err().length() + told.out().length()).as(shown).isLessThan(20_000);
     }
+  }
+
+  @Test
+  void theManualNamesEveryOptionOfEveryCommand() {
+    String page = Told.of("manual").out();
+    assertThat(page).startsWith(".TH FETTLE 1");
+    for (CommandSpec spec : Main.specs()) {
+      assertThat(page).contains(".SS fettle " + spec.name());
+      spec.options()
+          .forEach(
+              o -> assertThat(page).contains(".B \\-\\-" + o.getLongOpt().replace("-", "\\-")));
+    }
+    assertThat(page.lines()).noneMatch(l -> l.startsWith("'"));
+  }
+
+  @Test
+  void bashCompletesCommandsOptionsAndChanges() throws Exception {
+    Assumptions.assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "needs bash");
+    Path script = folder.resolve("completion");
+    Files.writeString(script, Told.of("completion").out());
+    assertThat(completed(script, "fo")).containsExactly("forecast");
+    assertThat(completed(script, "forecast", "--wo")).containsExactly("--workings");
+    assertThat(completed(script, "forecast", Told.DEMO, "quiet")).containsExactly("quiet-drive");
+    assertThat(completed(script, "prove", Told.DEMO, "two")).containsExactly("two-collars");
+  }
+
+  private static List<String> completed(Path script, String... words) throws Exception {
+    String line =
+        "source "
+            + script
+            + "; COMP_WORDS=(fettle "
+            + String.join(" ", words)
+            + "); COMP_CWORD="
+            + words.length
+            + "; _fettle; printf '%s\\n' \"${COMPREPLY[@]}\"";
+    Process bash = new ProcessBuilder("/bin/bash", "-c", line).redirectErrorStream(true).start();
+    String out = new String(bash.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(bash.waitFor()).as(out).isZero();
+    return out.lines().toList();
   }
 }

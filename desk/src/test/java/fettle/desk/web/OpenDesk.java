@@ -75,6 +75,7 @@ final class OpenDesk implements AutoCloseable {
 
   void write(String name, String text) {
     try {
+      Files.createDirectories(file(name).getParent());
       Files.writeString(file(name), text);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

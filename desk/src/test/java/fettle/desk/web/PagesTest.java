@@ -38,7 +38,15 @@ final class PagesTest {
           "figure-820",
           "value-820",
           "what-if-390",
+          "train-820",
+          "threads-820",
+          "gearbox-1600",
+          "spindle-820",
           "reckoner-390");
+  private static final List<String> LEADS =
+      List.of("0.4", "0.5", "0.6", "0.7", "0.8", "1", "1.25", "1.5", "1.75", "2", "2.5");
+  private static final List<String> PER_INCH =
+      List.of("10 11 12 13 14 16 18 20 24 28 32 36 40 48".split(" ", -1));
   private static final Map<String, String> PAGES = pages();
   private static Browser browser;
   private static OpenDesk desk;
@@ -48,6 +56,16 @@ final class PagesTest {
     browser = Browser.open();
     desk = OpenDesk.demo();
     desk.edit("machine.yaml", "members.saddle.mass", "4.3 kg ± 0.2 kg");
+    desk.write(
+        ".reckoned/gearbox-" + new BoxJobs.Wish(LEADS, PER_INCH).mark() + ".txt",
+        """
+        cone 8/5 2 5/2 11/4 3 13/4 7/2 9/2 6
+        multipliers 1 1/2 1/5
+        constant 4
+        bound 15
+        sets 1500000
+        proof 3 ratios: at least 15 wheels
+        """);
   }
 
   @AfterAll
@@ -69,6 +87,15 @@ final class PagesTest {
     pages.put("figure", "/figure?id=travel/saddle%20drive/travel%20per%20turn");
     pages.put("value", "/value?file=machine.yaml&path=members.saddle.mass&v=5%20kg");
     pages.put("what-if", "/what-if?in=trains.saddle%20drive");
+    pages.put("train", "/train?name=saddle%20drive");
+    pages.put("train-drive", "/train?name=spindle%20drive&step=slow,%20back%20gear%20in");
+    pages.put("threads", "/threads?lead=1.25%20mm");
+    pages.put("gearbox", "/gearbox?wheel=4&ratio=1");
+    pages.put("screw", "/screw?name=cross%20feed");
+    pages.put("clamp", "/clamp?name=tailstock%20clamp&state=as-planned");
+    pages.put("fits", "/fits?state=as-planned");
+    pages.put("spindle", "/spindle?state=as-planned");
+    pages.put("cuts", "/cuts?state=as-planned");
     pages.put("history", "/history");
     pages.put("parts", "/parts");
     pages.put("order", "/order");
@@ -159,6 +186,45 @@ final class PagesTest {
     assertThat(page.locator("label:has(input[data-member=saddle]) output")).hasText("250");
     page.context().close();
     browser.silent();
+  }
+
+  @Test
+  void aTrainTurnsUntilItIsStoppedAndStandsStillOtherwise() {
+    Page page = browser.page(820, 1000, ColorScheme.LIGHT);
+    page.navigate(desk.address("/train?name=saddle%20drive"));
+    Locator wheel = page.locator("g.moving").nth(1);
+    String still = wheel.getAttribute("transform");
+    page.waitForTimeout(300);
+    org.assertj.core.api.Assertions.assertThat(wheel.getAttribute("transform")).isEqualTo(still);
+    page.locator("input[name=turned]").fill("90");
+    assertThat(page.locator("output[data-travel]")).hasText("6.23");
+    page.locator("button[data-run]").click();
+    page.waitForCondition(() -> !"90".equals(page.locator("output").first().textContent()));
+    page.locator("button[data-run]").click();
+    String stopped = wheel.getAttribute("transform");
+    page.waitForTimeout(300);
+    org.assertj.core.api.Assertions.assertThat(wheel.getAttribute("transform")).isEqualTo(stopped);
+    page.context().close();
+    browser.silent();
+  }
+
+  @Test
+  void aSearchForABoxShowsItsProgressAndCanBeStopped() {
+    try (OpenDesk own = OpenDesk.demo()) {
+      Page page = browser.page(820, 1000, ColorScheme.LIGHT);
+      page.navigate(own.address("/gearbox"));
+      page.locator("text=Find the box").click();
+      assertThat(page.locator(".work")).containsText("sets so far");
+      assertThat(page.locator(".work")).containsText("Running for");
+      org.assertj.core.api.Assertions.assertThat(Browser.barriers(page)).isEmpty();
+      page.locator("text=Stop, and keep the best found").click();
+      assertThat(page.locator("#box")).isVisible();
+      page.navigate(own.address("/gearbox"));
+      page.locator("#box a.touch[aria-label*='notch 2']").click();
+      assertThat(page.locator("#box h2")).containsText("notch 2");
+      page.context().close();
+      browser.silent();
+    }
   }
 
   @Test

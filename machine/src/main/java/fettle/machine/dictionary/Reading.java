@@ -30,7 +30,7 @@ public final class Reading {
   static final String NAME = "^(?=.*\\S)[\\p{L}\\p{N} '()/+-]+$";
 
   private static final int MOST_PROBLEMS = 1_000;
-  private static final int MOST_HINTS = 100;
+  private static final int MOST_HINTS = 30;
   private static final double ABSURD = 1e15;
 
   private final Dictionary dictionary;

@@ -16,7 +16,8 @@ public final class Reference {
     text.append(
         "A book is a folder: `machine.yaml` holds the lathe as bought (block *machine*),\n");
     text.append(
-        "`changes/*.yaml` one change each (block *change*), `shop.yaml` the workshop (*shop*).\n");
+        "`changes/*.yaml` one change each (block *change*), `shop.yaml` the workshop (*shop*),\n");
+    text.append("`parts/*.yaml` how each part is made ([recipe.md](recipe.md)).\n");
     text.append(
         "A quantity carries its unit: `2 mm`, `1 3/4 in`, `20 DP`, `8 tpi`; a doubt follows\n");
     text.append(

@@ -4,6 +4,7 @@ import fettle.machine.dictionary.Dictionary;
 import fettle.machine.dictionary.Reading;
 import fettle.machine.dictionary.Values;
 import fettle.machine.text.BookFiles;
+import fettle.machine.text.MergePatch;
 import fettle.machine.text.Nearest;
 import fettle.machine.text.Node;
 import fettle.machine.text.Parsed;
@@ -25,8 +26,10 @@ import java.util.Set;
  * @param machine text of the lathe as bought
  * @param changes the changes by key, each after those it needs
  * @param shop what the workshop has
+ * @param recipes text of each part's recipe by the name of its file
  */
-public record Book(Node machine, Map<String, Change> changes, Optional<Values> shop) {
+public record Book(
+    Node machine, Map<String, Change> changes, Optional<Values> shop, Map<String, Node> recipes) {
 
   /**
    * Makes a book of its texts, or says everything that is wrong with the texts by themselves; what
@@ -35,6 +38,7 @@ public record Book(Node machine, Map<String, Change> changes, Optional<Values> s
   public static Parsed<Book> read(BookFiles files) {
     List<Problem> problems = new ArrayList<>();
     Map<String, Change> changes = new LinkedHashMap<>();
+    Map<String, Node> recipes = new LinkedHashMap<>();
     Node machine = null;
     Values shop = null;
     for (Map.Entry<String, String> file : files.texts().entrySet()) {
@@ -52,6 +56,8 @@ public record Book(Node machine, Map<String, Change> changes, Optional<Values> s
         machine = node;
       } else if (name.equals("shop.yaml")) {
         shop = checked("shop", node, problems);
+      } else if (name.startsWith("parts/")) {
+        recipes.put(name.substring("parts/".length(), name.length() - ".yaml".length()), node);
       } else {
         change(name, node, problems).ifPresent(c -> changes.put(c.key(), c));
       }
@@ -64,7 +70,11 @@ public record Book(Node machine, Map<String, Change> changes, Optional<Values> s
       return Parsed.bad(problems);
     }
     Book book =
-        new Book(machine, Collections.unmodifiableMap(ordered(changes)), Optional.ofNullable(shop));
+        new Book(
+            machine,
+            Collections.unmodifiableMap(ordered(changes)),
+            Optional.ofNullable(shop),
+            Collections.unmodifiableMap(recipes));
     return Parsed.good(book);
   }
 
@@ -103,6 +113,15 @@ public record Book(Node machine, Map<String, Change> changes, Optional<Values> s
         p.found(),
         p.expected(),
         p.remedy().isEmpty() ? remedy : p.remedy() + " " + remedy);
+  }
+
+  /** Returns the lathe's text with changes laid over it, in the book's order. */
+  public Node tree(List<String> keys) {
+    Node tree = machine;
+    for (Change change : changes.values()) {
+      tree = keys.contains(change.key()) ? MergePatch.apply(tree, change.differs()) : tree;
+    }
+    return tree;
   }
 
   /** Returns a change and all that it needs, in order. */

@@ -16,7 +16,7 @@ import java.util.TreeMap;
 
 /**
  * The texts of a book's folder: {@code machine.yaml}, {@code shop.yaml}, {@code changes/*.yaml},
- * {@code trials/*.yaml} and {@code trials/*.csv}.
+ * {@code parts/*.yaml}, {@code trials/*.yaml} and {@code trials/*.csv}.
  *
  * @param texts text of each file, by its path within the book with forward slashes
  */
@@ -57,6 +57,7 @@ public record BookFiles(Map<String, String> texts) {
     }
     take(folder, "shop.yaml", texts, problems);
     takeAll(folder, "changes", "*.yaml", texts, problems);
+    takeAll(folder, "parts", "*.yaml", texts, problems);
     takeAll(folder, "trials", "*.{yaml,csv}", texts, problems);
     return problems.isEmpty() ? Parsed.good(new BookFiles(texts)) : new Parsed<>(null, problems);
   }

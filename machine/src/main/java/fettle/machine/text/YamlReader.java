@@ -29,10 +29,10 @@ import org.snakeyaml.engine.v2.scanner.StreamReader;
  */
 public final class YamlReader {
 
-  private static final int LONGEST_TEXT = 500_000;
+  private static final int LONGEST_TEXT = 250_000;
   private static final int LONGEST_SCALAR = 20_000;
   private static final int DEEPEST = 24;
-  private static final int MOST_NODES = 200_000;
+  private static final int MOST_NODES = 20_000;
   private static final int MOST_PROBLEMS = 1_000;
 
   private final String file;

@@ -141,22 +141,26 @@ record RollingSet(
     return PreloadedPair.of(bearing, preload().value());
   }
 
+  /** Returns the bearings as they stand side by side. */
+  BearingSet set() {
+    double spacing = values.quantity("spacing").map(Quantity::value).orElse(outside.width());
+    return isPair()
+        ? BearingSet.pair(
+            bearing,
+            switch (arrangement()) {
+              case "face-to-face" -> BearingSet.Arrangement.FACE_TO_FACE;
+              case "tandem" -> BearingSet.Arrangement.TANDEM;
+              default -> BearingSet.Arrangement.BACK_TO_BACK;
+            },
+            spacing,
+            preload().value())
+        : BearingSet.single(bearing);
+  }
+
   /** Returns the springs across the axis and against tilting about its preload. */
   Springs springs() {
     double f0 = preload().value();
-    double spacing = values.quantity("spacing").map(Quantity::value).orElse(outside.width());
-    BearingSet set =
-        isPair()
-            ? BearingSet.pair(
-                bearing,
-                switch (arrangement()) {
-                  case "face-to-face" -> BearingSet.Arrangement.FACE_TO_FACE;
-                  case "tandem" -> BearingSet.Arrangement.TANDEM;
-                  default -> BearingSet.Arrangement.BACK_TO_BACK;
-                },
-                spacing,
-                f0)
-            : BearingSet.single(bearing);
+    BearingSet set = set();
     boolean balanced = isPair() && !arrangement().equals("tandem");
     BearingState state =
         set.underTiltHeld(BearingLoad.of(balanced ? 0 : f0 * Math.max(1, count()), f0 / 100));

@@ -23,7 +23,9 @@ public final class Topics {
           new ClampTopic(),
           new GearTopic(),
           new ThreadTopic(),
-          new ControlTopic());
+          new ChainTopic(),
+          new ControlTopic(),
+          new ControlBoxTopic());
 
   private Topics() {}
 

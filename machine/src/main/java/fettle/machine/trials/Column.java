@@ -1,5 +1,7 @@
 package fettle.machine.trials;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,13 +15,34 @@ import java.util.Map;
  * @param whole true if it holds whole numbers
  * @param signOnly true if it holds 1 or -1 only
  */
-record Column(
+public record Column(
     String name, Map<String, Double> units, List<String> words, boolean whole, boolean signOnly) {
 
+  private static final String DATE = "a date such as 2026-03-15";
   private static final Map<String, Double> LENGTHS = Map.of("mm", 1.0, "um", 1e-3, "in", 25.4);
   private static final Map<String, Double> ANGLES =
       Map.of("deg", Math.PI / 180, "turns", 2 * Math.PI);
   private static final Map<String, Double> FORCES = Map.of("N", 1.0, "kN", 1000.0);
+
+  private static final Map<String, Double> SLOPES = Map.of("mm_per_m", 1e-3, "um_per_m", 1e-6);
+  private static final Map<String, Double> TIMES = Map.of("s", 1.0, "min", 60.0, "h", 3600.0);
+  private static final Map<String, Double> TEMPERATURES = Map.of("degC", 1.0);
+
+  static Column slope(String name) {
+    return new Column(name, SLOPES, List.of(), false, false);
+  }
+
+  static Column time(String name) {
+    return new Column(name, TIMES, List.of(), false, false);
+  }
+
+  static Column temperature(String name) {
+    return new Column(name, TEMPERATURES, List.of(), false, false);
+  }
+
+  static Column date(String name) {
+    return new Column(name, Map.of(), List.of(DATE), false, false);
+  }
 
   static Column count(String name) {
     return new Column(name, Map.of(), List.of(), true, false);
@@ -76,9 +99,11 @@ record Column(
 
   /** Returns what a cell of this column should hold. */
   String cell() {
-    return !words.isEmpty()
-        ? "one of: " + String.join(", ", words)
-        : signOnly ? "1 or -1" : whole ? "a whole number from 0 to 9999" : "a number";
+    return words.contains(DATE)
+        ? DATE
+        : !words.isEmpty()
+            ? "one of: " + String.join(", ", words)
+            : signOnly ? "1 or -1" : whole ? "a whole number from 0 to 9999" : "a number";
   }
 
   /**
@@ -89,6 +114,9 @@ record Column(
    * @return value, or the place of the word in the list [coherent]
    */
   double value(String text, double factor) {
+    if (words.contains(DATE)) {
+      return day(text);
+    }
     if (!words.isEmpty()) {
       int at = words.indexOf(text);
       return at < 0 ? Double.NaN : at;
@@ -102,5 +130,14 @@ record Column(
     double value = Double.parseDouble(text);
     boolean wrong = signOnly ? Math.abs(value) != 1 : whole ? value < 0 : !(Math.abs(value) <= 1e9);
     return wrong ? Double.NaN : value * factor;
+  }
+
+  /** Returns the days since 1970 of a date, NaN if it is none. */
+  private static double day(String text) {
+    try {
+      return LocalDate.parse(text).toEpochDay();
+    } catch (DateTimeParseException e) {
+      return Double.NaN;
+    }
   }
 }

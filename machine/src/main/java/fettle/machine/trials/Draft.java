@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Gathers what one evaluation finds. */
 final class Draft {
@@ -20,6 +21,9 @@ final class Draft {
   final List<String> outliers = new ArrayList<>();
   final List<String> notes = new ArrayList<>();
   final List<String> cautions = new ArrayList<>();
+
+  /** Readings over the years, if the trial keeps such a record. */
+  Optional<Chart> chart = Optional.empty();
 
   /** Id of the forecast's figure for a figure's name. */
   final Map<String, String> expected = new LinkedHashMap<>();

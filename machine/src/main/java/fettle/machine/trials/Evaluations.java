@@ -2,6 +2,7 @@ package fettle.machine.trials;
 
 import fettle.machine.lathe.Machine;
 import fettle.machine.state.Book;
+import fettle.machine.state.State;
 import fettle.machine.topics.Figure;
 import fettle.machine.topics.Topics;
 import fettle.mechanics.base.Numbers;
@@ -28,6 +29,10 @@ public final class Evaluations {
       case TWO_COLLARS -> List.of("distance");
       case TAILSTOCK -> List.of("distance", "between centres");
       case PUSH -> List.of("least force");
+      case FACING -> List.of("radius");
+      case PRELOAD -> List.of("rows");
+      case FREE, RECORD -> List.of("figure", "unit", "reading doubt");
+      case AXIAL_FLOAT, BED, LEAD_SCREW, SPEEDS, RUN_IN -> List.of();
     };
   }
 
@@ -64,6 +69,42 @@ public final class Evaluations {
         names.put(PushTrial.LOST, Unit.MICRON);
         names.put(PushTrial.HYSTERESIS, Unit.MICRON);
       }
+      case AXIAL_FLOAT -> {
+        names.put(FloatTrial.SLIP, Unit.MICRON);
+        names.put(FloatTrial.CAMMING, Unit.MICRON);
+        names.put(FloatTrial.PLAY, Unit.MICRON);
+      }
+      case BED -> {
+        names.put(BedTrial.ALONG, Unit.MICRON);
+        names.put(BedTrial.TWIST, Unit.MICRON);
+      }
+      case FACING -> {
+        names.put(FacingTrial.HOLLOW, Unit.MICRON);
+        names.put(FacingTrial.SQUARE, Unit.MICRON_PER_M);
+      }
+      case LEAD_SCREW -> {
+        names.put(LeadTrial.LEAD, Unit.PPM);
+        names.put(LeadTrial.PLAY, Unit.MICRON);
+        names.put(LeadTrial.within(60), Unit.MICRON);
+        names.put(LeadTrial.within(300), Unit.MICRON);
+      }
+      case SPEEDS -> SpeedTrial.names(trial).forEach(n -> names.put(n, Unit.RPM));
+      case RUN_IN ->
+          List.of("front", "rear")
+              .forEach(
+                  p -> {
+                    names.put(RunInTrial.rise(p), Unit.K);
+                    names.put(RunInTrial.time(p), Unit.MIN);
+                  });
+      case PRELOAD -> {
+        names.put(PreloadTrial.KNEE, Unit.N);
+        names.put(PreloadTrial.PRELOAD, Unit.N);
+      }
+      case FREE -> names.put(FreeTrial.name(trial), FreeTrial.unit(trial));
+      case RECORD -> {
+        names.put(FreeTrial.name(trial), FreeTrial.unit(trial));
+        names.put(RecordTrial.DRIFT, FreeTrial.unit(trial));
+      }
     }
     return names;
   }
@@ -74,7 +115,8 @@ public final class Evaluations {
    * @throws IllegalArgumentException if its readings do not allow it; the message says why
    */
   public static Proof of(Trial trial, Book book) {
-    Optional<Machine> machine = Trials.state(book, trial.values().text("proves")).machine();
+    State state = Trials.state(book, trial);
+    Optional<Machine> machine = state.machine();
     Draft draft = draft(trial, machine, DRAWS);
     Map<String, Figure> forecast = new LinkedHashMap<>();
     if (!draft.expected.isEmpty()) {
@@ -90,7 +132,15 @@ public final class Evaluations {
       lines.add(new Proof.Line(figure, judged, met));
     }
     return new Proof(
-        trial, lines, draft.table, draft.gaps, draft.outliers, draft.notes, draft.cautions);
+        trial,
+        lines,
+        draft.table,
+        draft.chart,
+        Learned.of(trial, book, book.tree(state.changes()), lines),
+        draft.gaps,
+        draft.outliers,
+        draft.notes,
+        draft.cautions);
   }
 
   /** Evaluates the readings alone, with so many draws for extreme values. */
@@ -103,6 +153,15 @@ public final class Evaluations {
       case TWO_COLLARS -> CollarTrial.evaluate(draft);
       case TAILSTOCK -> TailstockTrial.evaluate(draft);
       case PUSH -> PushTrial.evaluate(draft);
+      case AXIAL_FLOAT -> FloatTrial.evaluate(draft);
+      case BED -> BedTrial.evaluate(draft);
+      case FACING -> FacingTrial.evaluate(draft);
+      case LEAD_SCREW -> LeadTrial.evaluate(draft);
+      case SPEEDS -> SpeedTrial.evaluate(draft);
+      case RUN_IN -> RunInTrial.evaluate(draft);
+      case PRELOAD -> PreloadTrial.evaluate(draft);
+      case FREE -> FreeTrial.evaluate(draft);
+      case RECORD -> RecordTrial.evaluate(draft);
     }
     return draft;
   }

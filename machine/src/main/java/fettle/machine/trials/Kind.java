@@ -46,7 +46,52 @@ public enum Kind {
       Column.count("loop"),
       Column.direction("dir"),
       Column.force("force"),
-      Column.length("movement"));
+      Column.length("movement")),
+  /** Axial slip and camming of a turning spindle, and its play by push and pull. */
+  AXIAL_FLOAT(
+      "axial float",
+      Column.word("place", "centre", "face", "push", "pull"),
+      Column.count("turn"),
+      Column.angle("spindle"),
+      Column.length("reading")),
+  /** A level along and across the bed, turned end for end at every place. */
+  BED(
+      "bed",
+      Column.word("way", "along", "across"),
+      Column.count("run"),
+      Column.length("z"),
+      Column.word("end", "a", "b"),
+      Column.slope("slope")),
+  /** A faced disc, read on both sides of its centre. */
+  FACING(
+      "facing", Column.count("cut"), Column.word("side", "near", "far"), Column.length("reading")),
+  /** The carriage driven by the lead screw, against rods, from both sides. */
+  LEAD_SCREW(
+      "lead screw",
+      Column.count("run"),
+      Column.direction("dir"),
+      Column.length("target"),
+      Column.length("position")),
+  /** Turns of the spindle counted against time. */
+  SPEEDS("speeds", Column.count("step"), Column.number("turns"), Column.time("time")),
+  /** Temperature of the bearings against time. */
+  RUN_IN(
+      "run-in",
+      Column.word("place", "front", "rear"),
+      Column.time("time"),
+      Column.temperature("room"),
+      Column.temperature("temperature")),
+  /** Axial force until one row of a preloaded pair lets go. */
+  PRELOAD(
+      "preload",
+      Column.count("loop"),
+      Column.direction("dir"),
+      Column.force("force"),
+      Column.length("movement")),
+  /** Any figure, read several times. */
+  FREE("free", Column.count("run"), Column.number("reading")),
+  /** One figure kept over the years. */
+  RECORD("record", Column.date("date"), Column.number("hours"), Column.number("reading"));
 
   private final String word;
 
@@ -64,8 +109,19 @@ public enum Kind {
     return word;
   }
 
+  /** Returns the key of the instrument that states its doubt; empty if the trial itself does. */
+  String doubt() {
+    return switch (this) {
+      case BED -> "slope doubt";
+      case SPEEDS -> "time doubt";
+      case RUN_IN -> "temperature doubt";
+      case FREE, RECORD -> "";
+      default -> "doubt";
+    };
+  }
+
   /** Returns the columns of its readings, in order. */
-  List<Column> columns() {
+  public List<Column> columns() {
     return columns;
   }
 

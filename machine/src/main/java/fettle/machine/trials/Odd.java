@@ -1,6 +1,7 @@
 package fettle.machine.trials;
 
 import fettle.mechanics.base.Numbers;
+import fettle.mechanics.base.Unit;
 import fettle.mechanics.metrology.Outliers;
 import fettle.mechanics.metrology.Sample;
 import java.util.List;
@@ -14,6 +15,10 @@ final class Odd {
   private Odd() {}
 
   static void of(List<Double> values, String what, List<Integer> numbers, Draft draft) {
+    of(values, Unit.MICRON, what, numbers, draft);
+  }
+
+  static void of(List<Double> values, Unit unit, String what, List<Integer> numbers, Draft draft) {
     if (values.size() < 3 || numbers.size() != values.size()) {
       return;
     }
@@ -26,10 +31,13 @@ final class Odd {
               + " "
               + numbers.get(grubbs.index())
               + ": "
-              + Numbers.fixed(values.get(grubbs.index()) * 1000, 1)
-              + " µm, the others about "
-              + Numbers.fixed(sample.median() * 1000, 1)
-              + " µm");
+              + shown(values.get(grubbs.index()), unit)
+              + ", the others about "
+              + shown(sample.median(), unit));
     }
+  }
+
+  private static String shown(double value, Unit unit) {
+    return Numbers.significant(unit.fromCoherent(value), 4) + " " + unit.symbol();
   }
 }

@@ -10,6 +10,8 @@ import java.util.Optional;
  * @param trial the trial
  * @param lines its figures
  * @param table correction table: place and correction, both in mm; may be empty
+ * @param chart readings over the years, if the trial keeps such a record
+ * @param learned what the trial teaches of the lathe's values, if it is to
  * @param gaps readings that are missing
  * @param outliers readings that stand out; none of them was dropped
  * @param notes what else should be known
@@ -19,6 +21,8 @@ public record Proof(
     Trial trial,
     List<Line> lines,
     List<Correction> table,
+    Optional<Chart> chart,
+    Optional<Learned> learned,
     List<String> gaps,
     List<String> outliers,
     List<String> notes,

@@ -38,12 +38,12 @@ public record Readings(Kind kind, List<Line> lines, List<String> gaps) {
      *
      * @return value [coherent]
      */
-    double at(int column) {
+    public double at(int column) {
       return values.get(column);
     }
 
     /** Returns a column as a whole number. */
-    int whole(int column) {
+    public int whole(int column) {
       return (int) Math.round(values.get(column));
     }
 
@@ -52,7 +52,7 @@ public record Readings(Kind kind, List<Line> lines, List<String> gaps) {
      *
      * @return value of the last column [coherent]
      */
-    double reading() {
+    public double reading() {
       return values.get(values.size() - 1);
     }
   }

@@ -25,10 +25,10 @@ public record Trial(String name, Kind kind, Values values, Values instrument, Re
   /**
    * Returns the standard uncertainty that the instrument adds to a difference of two readings.
    *
-   * @return half its doubt [mm]
+   * @return half its doubt, in the unit of the readings [coherent]
    */
   double instrumentDoubt() {
-    return instrument.need("doubt").value() / 2;
+    return kind.doubt().isEmpty() ? 0 : instrument.need(kind.doubt()).value() / 2;
   }
 
   /**

@@ -12,7 +12,9 @@ import fettle.machine.text.Node;
 import fettle.machine.text.Parsed;
 import fettle.machine.text.Place;
 import fettle.machine.text.Problem;
+import fettle.machine.text.Quantity;
 import fettle.machine.text.YamlReader;
+import fettle.mechanics.base.Unit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -76,9 +78,10 @@ public final class Trials {
         return null;
       }
       Kind kind = Kind.of(values.needText("kind"));
-      Optional<Values> instrument = instrument(values);
+      Optional<Values> instrument = instrument(values, kind);
       names(values);
       Evaluations.needs(kind).forEach(key -> needed(values, key, kind));
+      figure(values);
       Readings table = table(kind, readings);
       if (problems.size() > before || instrument.isEmpty() || table == null) {
         return null;
@@ -101,6 +104,25 @@ public final class Trials {
       }
     }
 
+    /** A figure of the owner's own choice needs a unit we know, and a doubt in it. */
+    private void figure(Values values) {
+      String symbol = values.text("unit").orElse("");
+      Optional<Unit> unit = Unit.parse(symbol);
+      if (values.has("unit") && unit.isEmpty()) {
+        add(values.place("unit"), "unit", "'" + symbol + "'", "a unit such as µm, N or rpm", "");
+      } else if (unit.isPresent() && values.has("reading doubt")) {
+        String text = values.needText("reading doubt");
+        try {
+          if (Quantity.parse(text, unit.get().dimension(), unit.get()).value() < 0) {
+            throw new IllegalArgumentException();
+          }
+        } catch (Quantity.NotOne | IllegalArgumentException e) {
+          String expected = "a doubt of 0 or more in " + symbol;
+          add(values.place("reading doubt"), "reading doubt", "'" + text + "'", expected, "");
+        }
+      }
+    }
+
     private @Nullable Readings table(Kind kind, @Nullable String text) {
       String file = FOLDER + name + ".csv";
       if (text == null) {
@@ -114,7 +136,7 @@ public final class Trials {
       return readings.value();
     }
 
-    private Optional<Values> instrument(Values values) {
+    private Optional<Values> instrument(Values values, Kind kind) {
       String wanted = values.needText("instrument");
       Map<String, Values> known = book.shop().map(s -> s.map("instruments")).orElse(Map.of());
       Values found = known.get(wanted);
@@ -122,9 +144,9 @@ public final class Trials {
         unknown(values, "instrument", wanted, "an instrument of shop.yaml", known.keySet());
         return Optional.empty();
       }
-      if (!found.has("doubt")) {
-        String found2 = "the instrument '" + wanted + "' without a doubt";
-        String remedy = "Add 'doubt: … µm' to it in shop.yaml.";
+      if (!kind.doubt().isEmpty() && !found.has(kind.doubt())) {
+        String found2 = "the instrument '" + wanted + "' without a " + kind.doubt();
+        String remedy = "Add '" + kind.doubt() + ": …' to it in shop.yaml.";
         add(values.place("instrument"), "instrument", found2, "one whose doubt is stated", remedy);
         return Optional.empty();
       }
@@ -162,6 +184,19 @@ public final class Trials {
     private void add(Place at, String key, String found, String expected, String remedy) {
       problems.add(new Problem(at, key, found, expected, remedy));
     }
+  }
+
+  /**
+   * Returns the lathe as a trial tested it, without what the trial itself taught: a measurement is
+   * held against what was foretold without it.
+   */
+  public static State state(Book book, Trial trial) {
+    State tested = state(book, trial.values().text("proves"));
+    String own = Learned.PREFIX + trial.name();
+    return tested.changes().contains(own)
+        ? State.of(
+            book, "as tested", tested.changes().stream().filter(c -> !c.equals(own)).toList())
+        : tested;
   }
 
   /** Returns the lathe as it was tested: as it stands, with the change that is proved. */

@@ -21,34 +21,67 @@ final class DemoTrials {
 
   /** Truth of every figure that is recovered, by trial and name [coherent]. */
   static final Map<String, Map<String, Double>> TRUTH =
-      Map.of(
-          "saddle-dial",
-          Map.of(
-              DialTrial.TRAVEL,
-              24.9366,
-              DialTrial.REVERSAL,
-              0.262,
-              DialTrial.periodic(1),
-              0.012,
-              DialTrial.periodic(3),
-              0.018),
-          "cross-slide",
-          Map.of(DialTrial.REVERSAL, 0.0507),
-          "spindle-bar",
-          Map.of(
-              BarTrial.NEAR, 0.006,
-              BarTrial.FAR, 0.014,
-              BarTrial.HORIZONTAL, 0.009,
-              BarTrial.VERTICAL, 0.031),
-          "two-collars",
-          Map.of(CollarTrial.TAPER, 0.009),
-          "tailstock",
-          Map.of(TailstockTrial.SIDEWAYS, 0.034, TailstockTrial.HEIGHT, 0.012),
-          "tool-post-push",
-          Map.of(
-              PushTrial.STIFFNESS, 11_500.0,
-              PushTrial.LOST, 0.006,
-              PushTrial.HYSTERESIS, 0.004));
+      Map.ofEntries(
+          Map.entry(
+              "saddle-dial",
+              Map.of(
+                  DialTrial.TRAVEL,
+                  24.9366,
+                  DialTrial.REVERSAL,
+                  0.262,
+                  DialTrial.periodic(1),
+                  0.012,
+                  DialTrial.periodic(3),
+                  0.018)),
+          Map.entry("cross-slide", Map.of(DialTrial.REVERSAL, 0.0507)),
+          Map.entry(
+              "spindle-bar",
+              Map.of(
+                  BarTrial.NEAR, 0.006,
+                  BarTrial.FAR, 0.014,
+                  BarTrial.HORIZONTAL, 0.009,
+                  BarTrial.VERTICAL, 0.031)),
+          Map.entry("two-collars", Map.of(CollarTrial.TAPER, 0.009)),
+          Map.entry(
+              "tailstock", Map.of(TailstockTrial.SIDEWAYS, 0.034, TailstockTrial.HEIGHT, 0.012)),
+          Map.entry(
+              "tool-post-push",
+              Map.of(
+                  PushTrial.STIFFNESS, 11_500.0,
+                  PushTrial.LOST, 0.006,
+                  PushTrial.HYSTERESIS, 0.004)),
+          Map.entry(
+              "spindle-float",
+              Map.of(FloatTrial.SLIP, 0.008, FloatTrial.CAMMING, 0.012, FloatTrial.PLAY, 0.015)),
+          Map.entry("bed-level", Map.of(BedTrial.ALONG, 0.006, BedTrial.TWIST, 0.052)),
+          Map.entry("facing", Map.of(FacingTrial.HOLLOW, 0.005, FacingTrial.SQUARE, 0.005 / 36)),
+          Map.entry(
+              "lead-screw",
+              Map.of(
+                  LeadTrial.LEAD,
+                  180e-6 + 0.42 / 11_000,
+                  LeadTrial.PLAY,
+                  0.185,
+                  LeadTrial.within(60),
+                  0.0248)),
+          Map.entry(
+              "speeds",
+              Map.of(
+                  "speed slow back gear in", rpm(61),
+                  "speed slow direct", rpm(376.5),
+                  "speed fast direct", rpm(1162))),
+          Map.entry(
+              "run-in",
+              Map.of(
+                  RunInTrial.rise("front"), 23.0,
+                  RunInTrial.time("front"), 1500.0,
+                  RunInTrial.rise("rear"), 17.0,
+                  RunInTrial.time("rear"), 1300.0)),
+          Map.entry("cross-preload", Map.of(PreloadTrial.PRELOAD, 57.0)),
+          Map.entry("stopping", Map.of("time to stop", 4.6)),
+          Map.entry(
+              "nose-over-the-years",
+              Map.of("run-out of the collar", 0.0152, RecordTrial.DRIFT, 0.0012)));
 
   private static final double STEP = 0.001;
   private static final double INDICATOR = 0.001;
@@ -58,7 +91,15 @@ final class DemoTrials {
   private final Random random;
 
   private DemoTrials(long seed) {
-    random = new Random(mixed(seed));
+    random = random(seed);
+  }
+
+  static Random random(long seed) {
+    return new Random(mixed(seed));
+  }
+
+  private static double rpm(double speed) {
+    return speed * Math.PI / 30;
   }
 
   /** Neighbouring seeds would give alike first numbers; their bits are mixed beforehand. */
@@ -78,6 +119,7 @@ final class DemoTrials {
     texts.put("two-collars", new DemoTrials(seed + 3).twoCollars());
     texts.put("tailstock", new DemoTrials(seed + 4).tailstock());
     texts.put("tool-post-push", new DemoTrials(seed + 5).push());
+    DemoReadings.write(seed, texts);
     return texts;
   }
 
@@ -88,7 +130,7 @@ final class DemoTrials {
     }
   }
 
-  private static double truth(String trial, String name) {
+  static double truth(String trial, String name) {
     return Objects.requireNonNull(TRUTH.getOrDefault(trial, Map.of()).get(name), name);
   }
 

@@ -1,12 +1,13 @@
 package fettle.mechanics.base;
 
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Scanner;
 
 /**
  * Reads a table that lies beside a class on the class path: comma-separated, names in the first
@@ -24,21 +25,37 @@ public final class Rows {
     }
     List<Map<String, String>> rows = new ArrayList<>();
     List<String> names = List.of();
-    try (Scanner lines = new Scanner(in, StandardCharsets.UTF_8)) {
-      while (lines.hasNextLine()) {
-        String line = lines.nextLine();
-        if (line.isBlank() || line.startsWith("#")) {
-          continue;
-        }
-        List<String> cells = List.of(line.split(",", -1));
-        if (names.isEmpty()) {
-          names = cells;
-        } else {
-          rows.add(row(resource, names, cells));
-        }
+    for (String line : lines(in, resource)) {
+      if (line.isBlank() || line.startsWith("#")) {
+        continue;
+      }
+      List<String> cells = cells(line);
+      if (names.isEmpty()) {
+        names = cells;
+      } else {
+        rows.add(row(resource, names, cells));
       }
     }
     return List.copyOf(rows);
+  }
+
+  private static List<String> lines(InputStream in, String resource) {
+    try (in) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException("the table " + resource + " cannot be read", e);
+    }
+  }
+
+  private static List<String> cells(String line) {
+    List<String> cells = new ArrayList<>();
+    int from = 0;
+    for (int comma = line.indexOf(','); comma >= 0; comma = line.indexOf(',', from)) {
+      cells.add(line.substring(from, comma).trim());
+      from = comma + 1;
+    }
+    cells.add(line.substring(from).trim());
+    return cells;
   }
 
   private static Map<String, String> row(String resource, List<String> names, List<String> cells) {
@@ -48,7 +65,7 @@ public final class Rows {
     }
     Map<String, String> row = new LinkedHashMap<>();
     for (int i = 0; i < names.size(); i++) {
-      row.put(names.get(i).trim(), cells.get(i).trim());
+      row.put(names.get(i), cells.get(i));
     }
     return row;
   }

@@ -56,7 +56,8 @@ final class BoxReckoners {
               GearboxSearch.Level level = GearboxSearch.leastCone(g.exacts("targets"), r);
               if (level.found() == 0) {
                 return Answer.none(
-                    "the search was ended before a box was found; take fewer targets or multipliers");
+                    "the search was ended before a box was found; take fewer targets or"
+                        + " multipliers");
               }
               Answer answer =
                   Answer.start()
@@ -86,7 +87,7 @@ final class BoxReckoners {
             null,
             false)
         .count("most_multipliers", "most ratios of the multiplier stage", "6")
-        .count("sets", "most sets of multipliers to try", "50000")
+        .count("sets", "most sets of multipliers to try", "300000")
         .count("z_min", "fewest teeth", "20")
         .count("z_max", "most teeth", "200")
         .result("W", Unit.ONE, "fewest wheels: n on the cone and two for each multiplier")
@@ -105,9 +106,9 @@ final class BoxReckoners {
   private static Answer coneBoxAnswer(Given g) {
     List<Ratio> second = g.has("per_inch") ? g.exacts("per_inch") : List.of();
     int sets = g.count("sets");
-    if (sets > 200_000) {
+    if (sets > 5_000_000) {
       throw new IllegalArgumentException(
-          "sets [-] must be at most 200000 in a single calculation, found " + sets);
+          "sets [-] must be at most 5000000 in a single calculation, found " + sets);
     }
     GearboxSearch.Outcome outcome =
         GearboxSearch.search(

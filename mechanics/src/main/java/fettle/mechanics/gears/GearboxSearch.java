@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The cone-and-tumbler box with a multiplier stage that gives a list of leads, and if wanted a list
@@ -26,12 +27,8 @@ import java.util.function.Consumer;
  * meets at most r targets, so n is at least the number of targets over r; that bounds every r not
  * tried.
  *
- * <p>For two lists: n is at least what the larger list needs alone. All sets of multipliers linked
- * by its quotients are tried, with every constant that lets a wheel serve both lists. A set that is
- * not linked falls into groups that share no wheel for that list. If one of the groups is a single
- * multiplier, the list needs no fewer wheels than with r - 1 multipliers; if none is, a wheel meets
- * at most r - 2 of its targets. Where these numbers are not below the best found, nothing can have
- * been missed; where they are, the bound and the gap are told.
+ * <p>For two lists {@link TwoLists} finds a box or proves that there is none; where it can do
+ * neither, the bound and the gap are told.
  */
 public final class GearboxSearch {
 
@@ -127,7 +124,13 @@ public final class GearboxSearch {
   }
 
   /** Branches of covers granted for each set of multipliers, a bound of the work. */
-  private static final long STEPS_A_SET = 2_000;
+  private static final long STEPS_A_SET = 200;
+
+  /** Branches of covers granted for each range of wheels when the most compact cone is sought. */
+  private static final long COMPACT_STEPS = 20_000;
+
+  /** Most wheels of a bound that is sought with cone and multipliers exchanged. */
+  private static final int MOST_EXCHANGED = 4;
 
   private final List<Fraction> first;
   private final List<Fraction> second;
@@ -139,9 +142,7 @@ public final class GearboxSearch {
   private long steps;
   private boolean cut;
 
-  /** Fewest cone wheels the larger list needs alone, by number of multipliers, as far as proven. */
-  private final List<Integer> alone = new ArrayList<>(List.of(Integer.MAX_VALUE));
-
+  private final @Nullable PrimeCode code;
   private Design best;
 
   private GearboxSearch(Query query, BooleanSupplier cancelled, Consumer<Progress> watcher) {
@@ -151,6 +152,9 @@ public final class GearboxSearch {
     this.mostSteps = STEPS_A_SET * query.mostSets;
     this.cancelled = cancelled;
     this.watcher = watcher;
+    List<Fraction> all = new ArrayList<>(first);
+    all.addAll(second);
+    this.code = PrimeCode.of(all);
     this.best = new Design(List.of(), List.of(Ratio.ONE), Ratio.ONE);
   }
 
@@ -170,16 +174,29 @@ public final class GearboxSearch {
     return new GearboxSearch(query, cancelled, watcher).outcome(query.mostMultipliers);
   }
 
+  /**
+   * Takes up a search again from a box found before: only boxes with fewer wheels are looked for.
+   *
+   * @param query what is asked
+   * @param known a box that serves the query
+   * @param cancelled asked often; the best found so far is returned when it says yes
+   * @param watcher told how far the search has come
+   */
+  public static Outcome resumed(
+      Query query, Design known, BooleanSupplier cancelled, Consumer<Progress> watcher) {
+    GearboxSearch search = new GearboxSearch(query, cancelled, watcher);
+    search.best = known;
+    return search.outcome(query.mostMultipliers);
+  }
+
   private Outcome outcome(int mostMultipliers) {
     List<Level> levels = new ArrayList<>();
-    best = plainBox();
-    int targets = Math.max(first.size(), second.size());
+    Design plain = plainBox();
+    best = best.cone().isEmpty() || plain.wheels() < best.wheels() ? plain : best;
+    int targets = larger().size();
     int open = Integer.MAX_VALUE;
     for (int r = 1; r <= targets; r++) {
-      while (alone.size() < r) {
-        alone.add(counting(targets, alone.size()));
-      }
-      int counting = counting(targets, r);
+      int counting = counting(r, best.wheels() - 2 * r);
       if (counting + 2 * r >= best.wheels()) {
         levels.add(new Level(r, 0, counting, 0, counted(r)));
         continue;
@@ -205,17 +222,32 @@ public final class GearboxSearch {
                 : "the bound of the lists taken singly is not reached");
   }
 
+  private List<Fraction> larger() {
+    return first.size() >= second.size() ? first : second;
+  }
+
   /**
-   * Returns a bound for n without a search: a wheel meets at most r targets of the larger list; and
-   * as cone and multipliers may exchange roles, n wheels with r multipliers do not serve that list
-   * if r wheels with n multipliers do not.
+   * Returns a bound for n without a search among sets of r multipliers: a wheel meets at most r
+   * targets of the larger list; and as cone and multipliers may exchange roles, n wheels with r
+   * multipliers do not serve that list if r wheels with n multipliers do not.
+   *
+   * @param enough a bound no larger than this is of use
    */
-  private int counting(int targets, int r) {
-    int n = (targets + r - 1) / r;
-    while (n < alone.size() && alone.get(n) > r) {
+  private int counting(int r, int enough) {
+    int n = (larger().size() + r - 1) / r;
+    while (code != null && n < Math.min(enough, Math.min(r, MOST_EXCHANGED + 1))) {
+      ListCores exchanged = ListCores.of(code.codes(larger()), r, n, limits());
+      if (exchanged.cut() || !exchanged.noneUpTo(n)) {
+        return n;
+      }
       n++;
     }
     return n;
+  }
+
+  private SearchLimits limits() {
+    return new SearchLimits(
+        Math.max(0, mostSets - sets), Math.max(0, mostSteps - steps), cancelled);
   }
 
   private static String counted(int r) {
@@ -240,10 +272,7 @@ public final class GearboxSearch {
         best =
             new Design(ratios(new TreeSet<>(single.cone)), ratios(single.multipliers), Ratio.ONE);
       }
-      int least = cut ? counting(first.size(), r) : Math.max(single.least, 1);
-      if (!cut && alone.size() == r) {
-        alone.add(least);
-      }
+      int least = cut ? counting(r, best.wheels()) : Math.max(single.least, 1);
       return new Level(
           r,
           single.cone.size(),
@@ -298,98 +327,71 @@ public final class GearboxSearch {
     return solved(cover, below);
   }
 
-  /**
-   * Two lists. Only sets linked by quotients of the larger list are tried. That is all of them if
-   * fewer than {@code limit} wheels rule out every other kind: a multiplier linked to no other
-   * could be left out by that list without more wheels, and groups of two or more hold at most r -
-   * 2.
-   */
+  /** Two lists: boxes are found, each with fewer wheels, until it is proven that there are none. */
   private Level joint(int r, int below, long before) {
-    boolean firstLarger = first.size() >= second.size();
-    List<Fraction> larger = firstLarger ? first : second;
-    int limit = below;
+    int counting = counting(r, below);
+    if (code == null) {
+      return new Level(r, 0, counting, 0, "not searched: the targets have too many primes");
+    }
+    boolean swap = second.size() > first.size();
     int found = 0;
-    int single = below;
-    for (List<Fraction> set : linkedSets(quotients(larger), r)) {
-      if (stop(r)) {
+    int limit = below;
+    TwoLists.Verdict verdict = TwoLists.Verdict.NONE;
+    while (limit > counting) {
+      TwoLists lists = new TwoLists(larger(), swap ? first : second, code, limits());
+      TwoLists.Answer answer = lists.box(limit - 1, r);
+      sets += answer.sets();
+      steps += answer.steps();
+      watcher.accept(new Progress(r, sets, best.wheels()));
+      verdict = answer.verdict();
+      if (verdict != TwoLists.Verdict.FOUND) {
         break;
       }
-      List<Fraction> m = firstLarger ? set : inverse(set);
-      List<Fraction> one = cover(larger, set, limit);
-      if (one.isEmpty()) {
-        continue;
-      }
-      single = Math.min(single, one.size());
-      List<Fraction> others = firstLarger ? second : first;
-      if (cover(others, firstLarger ? inverse(m) : m, limit).isEmpty()) {
-        continue;
-      }
-      for (Fraction constant : constants(m)) {
-        if (cut) {
-          break;
-        }
-        List<Fraction> cone = jointCover(m, constant, limit);
-        if (!cone.isEmpty()) {
-          limit = cone.size();
-          found = limit;
-          best = new Design(ratios(new TreeSet<>(cone)), ratios(m), constant.ratio());
-        }
-      }
+      best = design(answer, code, swap, limit);
+      limit = best.cone.size();
+      found = limit;
     }
-    if (cut) {
-      return new Level(
-          r, found, counting(larger.size(), r), sets - before, "ended before all sets were tried");
+    cut |= verdict == TwoLists.Verdict.CUT;
+    boolean known = verdict != TwoLists.Verdict.CUT && verdict != TwoLists.Verdict.OPEN;
+    return new Level(r, found, known ? limit : counting, sets - before, verdict.reason());
+  }
+
+  private Design design(TwoLists.Answer answer, PrimeCode primes, boolean swap, int below) {
+    List<Fraction> m = primes.fractions(answer.multipliers());
+    Fraction k = primes.fraction(answer.constant());
+    m = swap ? inverse(m) : m;
+    k = swap ? k.inverse() : k;
+    Fraction least = Collections.min(m);
+    m = m.stream().map(f -> f.over(least)).sorted().toList();
+    k = k.over(least).over(least);
+    List<Fraction> cone = jointCover(m, k, below);
+    if (cone.isEmpty()) {
+      throw new IllegalStateException("the box found does not give every target");
     }
-    int bound = Math.max(single, counting(larger.size(), r));
-    int complete = r == 1 ? limit : alone.get(r - 1);
-    if (r > 3) {
-      complete = Math.min(complete, (larger.size() + r - 3) / (r - 2));
-    }
-    bound = Math.max(bound, Math.min(limit, complete));
-    alone.add(Math.min(single, limit));
-    return new Level(
-        r,
-        found,
-        bound,
-        sets - before,
-        bound == limit
-            ? "all linked sets with all shared constants tried"
-            : "the larger list alone needs that many, or unlinked multipliers would");
+    return new Design(ratios(new TreeSet<>(cone)), ratios(m), k.ratio());
   }
 
   private static List<Fraction> inverse(List<Fraction> m) {
     return m.stream().map(Fraction::inverse).toList();
   }
 
+  /** The cone whose wheels differ least in size, as far as the work granted allows. */
   private List<Fraction> jointCover(List<Fraction> m, Fraction constant, int below) {
     LeastCover cover = new LeastCover(first.size() + second.size());
+    CompactCone compact = new CompactCone(first.size() + second.size());
     for (Fraction multiplier : m) {
       for (int t = 0; t < first.size(); t++) {
         cover.add(first.get(t).over(multiplier), t);
+        compact.add(first.get(t).over(multiplier), t);
       }
       for (int u = 0; u < second.size(); u++) {
         cover.add(second.get(u).times(multiplier).over(constant), first.size() + u);
+        compact.add(second.get(u).times(multiplier).over(constant), first.size() + u);
       }
     }
-    return solved(cover, below);
-  }
-
-  /** Every constant that lets some wheel serve both lists. */
-  private Set<Fraction> constants(List<Fraction> m) {
-    Set<Fraction> products = new LinkedHashSet<>();
-    for (Fraction a : m) {
-      for (Fraction b : m) {
-        products.add(a.times(b));
-      }
-    }
-    Set<Fraction> constants = new LinkedHashSet<>();
-    for (Fraction t : first) {
-      for (Fraction u : second) {
-        Fraction q = u.over(t);
-        products.forEach(p -> constants.add(q.times(p)));
-      }
-    }
-    return constants;
+    List<Fraction> least = cover.within(mostSteps).fewerThan(below);
+    List<Fraction> cone = compact.of(least.size(), COMPACT_STEPS);
+    return cone.size() == least.size() ? cone : least;
   }
 
   /** All quotients of two targets other than 1, ascending. */
@@ -444,7 +446,7 @@ public final class GearboxSearch {
     if (sets > mostSets || cancelled.getAsBoolean()) {
       cut = true;
     }
-    if (sets % 256 == 0) {
+    if (sets % 16 == 0) {
       watcher.accept(new Progress(r, sets, best.wheels()));
     }
     return cut;

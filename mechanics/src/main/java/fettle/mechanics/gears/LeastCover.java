@@ -32,6 +32,36 @@ final class LeastCover {
     this.serving = new int[targets][0];
   }
 
+  /** Prepares a cover by wheels that are given by the targets they meet only. */
+  static LeastCover ofSets(long[] sets, int targets) {
+    LeastCover cover = new LeastCover(targets);
+    cover.covers = sets;
+    int[] ends = new int[targets];
+    for (long set : sets) {
+      for (long rest = set; rest != 0; rest &= rest - 1) {
+        ends[Long.numberOfTrailingZeros(rest)]++;
+      }
+    }
+    for (int t = 0; t < targets; t++) {
+      cover.serving[t] = new int[ends[t]];
+    }
+    for (int at = sets.length - 1; at >= 0; at--) {
+      for (long rest = sets[at]; rest != 0; rest &= rest - 1) {
+        int target = Long.numberOfTrailingZeros(rest);
+        ends[target]--;
+        cover.serving[target][ends[target]] = at;
+      }
+    }
+    return cover;
+  }
+
+  /** Tells whether so many wheels meet all targets; no, if the work granted does not tell. */
+  boolean possible(int most) {
+    bestSize = most + 1;
+    branch((1L << targets) - 1, new int[most + 2], 0);
+    return bestSize <= most;
+  }
+
   /** Tells that a wheel meets a target. */
   void add(Fraction wheel, int target) {
     Integer at = index.get(wheel);

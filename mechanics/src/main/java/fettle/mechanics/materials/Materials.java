@@ -89,7 +89,19 @@ public final class Materials {
   }
 
   private static String plain(String name) {
-    return name.toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}+]", "");
+    StringBuilder plain = new StringBuilder(name.length());
+    name.toUpperCase(Locale.ROOT)
+        .codePoints()
+        .filter(c -> c == '+' || isLetterOrNumber(c))
+        .forEach(plain::appendCodePoint);
+    return plain.toString();
+  }
+
+  private static boolean isLetterOrNumber(int c) {
+    int type = Character.getType(c);
+    return Character.isLetterOrDigit(c)
+        || type == Character.LETTER_NUMBER
+        || type == Character.OTHER_NUMBER;
   }
 
   private static Map<String, Material> byName() {
@@ -107,7 +119,7 @@ public final class Materials {
 
   private static void put(Map<String, Material> names, String name, Material material) {
     Material before = names.putIfAbsent(plain(name), material);
-    if (before != null && !before.equals(material)) {
+    if (before != null && !before.designation().equals(material.designation())) {
       throw new IllegalStateException("materials.csv names '" + name + "' twice");
     }
   }

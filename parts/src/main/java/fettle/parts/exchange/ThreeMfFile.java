@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.GregorianCalendar;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -59,7 +60,7 @@ public final class ThreeMfFile {
     entry.setMethod(ZipEntry.STORED);
     entry.setSize(bytes.length);
     entry.setCrc(sum.getValue());
-    entry.setTimeLocal(java.time.LocalDateTime.of(2000, 1, 1, 0, 0));
+    entry.setTime(new GregorianCalendar(2000, 0, 1, 0, 0).getTimeInMillis());
     zip.putNextEntry(entry);
     zip.write(bytes);
     zip.closeEntry();

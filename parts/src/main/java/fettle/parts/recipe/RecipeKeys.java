@@ -423,6 +423,8 @@ public final class RecipeKeys {
     size("leg-holes", "diameter", "diameter", "!");
     pattern("leg-holes");
 
+    text("gear", "pair", "gear pair or rack of the lathe its teeth are taken from", "?");
+    word("gear", "wheel", "which wheel of that pair", "driven", "driver", "driven");
     count("gear", "z", "teeth", "!");
     mm("gear", "m", "module", "!");
     deg("gear", "alpha", "pressure angle", "20");
@@ -433,6 +435,7 @@ public final class RecipeKeys {
     mm("gear", "hub", "hub diameter", "0");
     mm("gear", "hub-length", "hub length", "0");
     text("gear", "mate", "the gear it runs with", "");
+    add("gear", "table", Kind.TEXTS, Unit.ONE, "further lines of the gear table", "?");
     size("gear", "key-width", "width of a keyway", "?");
     mm("gear", "key-bottom", "distance of the keyway's bottom from the axis", "?");
     add("screw", "thread", Kind.THREAD, Unit.ONE, "thread", "!");

@@ -641,7 +641,7 @@ public final class RecipeReader {
             k.number("hub"),
             k.number("hub-length"),
             k.text("mate"),
-            List.of()),
+            k.texts("table")),
         key);
   }
 

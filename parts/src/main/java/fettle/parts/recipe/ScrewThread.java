@@ -1,6 +1,8 @@
 package fettle.parts.recipe;
 
 import fettle.mechanics.base.Numbers;
+import fettle.mechanics.threads.ThreadDesignation;
+import fettle.mechanics.threads.ThreadProfile;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -95,7 +97,7 @@ public record ScrewThread(
   }
 
   /**
-   * Reads a metric or trapezoidal designation; other forms are built with {@link #other}.
+   * Reads a designation.
    *
    * @param designation e.g. {@code M8}, {@code M10x1}, {@code Tr 14x3 LH}, {@code Tr 16x6 P3}
    */
@@ -117,11 +119,25 @@ public record ScrewThread(
       return trapezoidal(
           Double.parseDouble(t.group(1)), pitch, (int) Math.round(lead / pitch), hand(t.group(4)));
     }
-    throw new IllegalArgumentException(
-        "'"
-            + designation
-            + "' is no thread that can be read; write M8, M10x1, Tr 14x3 or Tr 16x6 P3, with LH"
-            + " after it for left hand");
+    return inch(designation.trim());
+  }
+
+  /** Reads any other designation of the standards, such as {@code 3/4-8 Acme}. */
+  private static ScrewThread inch(String designation) {
+    ThreadDesignation read;
+    try {
+      read = ThreadDesignation.parse(designation);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(
+          "'"
+              + designation
+              + "' is no thread that can be read; write M8, M10x1, Tr 14x3, Tr 16x6 P3 or 3/4-8"
+              + " Acme, with LH after it for left hand",
+          e);
+    }
+    ThreadProfile p = read.profile();
+    Hand hand = designation.endsWith("LH") ? Hand.LEFT : Hand.RIGHT;
+    return new ScrewThread(designation, Form.OTHER, p.d(), p.p(), 1, hand, p.d3(), p.nutMinor());
   }
 
   /**

@@ -25,7 +25,7 @@ final class Roots {
     for (int i = 0; i < n; i++) {
       double t0 = curve.from() + i * step;
       if (Math.abs(f[i]) < ZERO) {
-        into.add(t0);
+        into.add(touched(curve, s, f, i));
       } else if (Math.abs(f[i + 1]) >= ZERO && f[i] < 0 != f[i + 1] < 0) {
         into.add(zero(curve, s, t0, t0 + step, f[i] < 0));
       }
@@ -66,6 +66,36 @@ final class Roots {
     }
     double step = (curve.to() - curve.from()) / n;
     double t = curve.from() + i * step;
+    double lowest = lowest(curve, s, t, step, sign);
+    double value = sign * s.value(curve.at(wrap(curve, lowest)));
+    if (Math.abs(value) < 1e-8) {
+      into.add(wrap(curve, lowest));
+    } else if (value < 0) {
+      into.add(wrap(curve, zero(curve, s, t - step, lowest, sign < 0)));
+      into.add(wrap(curve, zero(curve, s, lowest, t + step, sign > 0)));
+    }
+  }
+
+  /**
+   * Returns where the curve meets the surface near a sample that lies on it: the sample itself if
+   * it passes through, the point of touching if it stays on one side, which a sample near it meets
+   * within the square of its distance only.
+   */
+  private static double touched(Curve curve, Surface s, double[] f, int i) {
+    int n = f.length - 1;
+    double step = (curve.to() - curve.from()) / n;
+    double t = curve.from() + i * step;
+    int before = i > 0 ? i - 1 : curve.closed() ? n - 1 : -1;
+    boolean oneSide =
+        before >= 0
+            && Math.abs(f[before]) > ZERO
+            && Math.abs(f[i + 1]) > ZERO
+            && f[before] < 0 == f[i + 1] < 0;
+    return oneSide ? wrap(curve, lowest(curve, s, t, step, Math.signum(f[i + 1]))) : t;
+  }
+
+  /** Returns where the distance from a surface, counted on one side of it, is least. */
+  private static double lowest(Curve curve, Surface s, double t, double step, double sign) {
     double low = t - step;
     double high = t + step;
     double golden = (Math.sqrt(5) - 1) / 2;
@@ -78,14 +108,7 @@ final class Roots {
         low = p;
       }
     }
-    double lowest = (low + high) / 2;
-    double value = sign * s.value(curve.at(wrap(curve, lowest)));
-    if (Math.abs(value) < 1e-8) {
-      into.add(wrap(curve, lowest));
-    } else if (value < 0) {
-      into.add(wrap(curve, zero(curve, s, t - step, lowest, sign < 0)));
-      into.add(wrap(curve, zero(curve, s, lowest, t + step, sign > 0)));
-    }
+    return (low + high) / 2;
   }
 
   private static double wrap(Curve curve, double t) {

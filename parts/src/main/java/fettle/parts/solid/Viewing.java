@@ -50,7 +50,7 @@ final class Viewing {
 
   private void edge(Brep.Edge e, Brep.Face a, Brep.Face b) {
     Vec middle = e.at(0.47);
-    boolean smooth = a.normal(middle).dot(b.normal(middle)) > 1 - 1e-6;
+    boolean smooth = a.normal(middle).dot(b.normal(middle)) > 1 - 1e-6 && !rim(e, a);
     String feature = a.feature().equals("outline") ? b.feature() : a.feature();
     double[] breaks = e.curve() instanceof Curve.Line ? equal(12) : e.breaks();
     runs(
@@ -69,6 +69,16 @@ final class Viewing {
             strokes.add(new View.Stroke(kind, shape, feature));
           }
         });
+  }
+
+  /** Tells whether a smooth edge bounds what is seen, as where a rounding runs into an end face. */
+  private boolean rim(Brep.Edge e, Brep.Face face) {
+    for (double share : equal(6)) {
+      if (Math.abs(face.normal(e.at(share)).dot(toViewer)) > 1e-6) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static double parameter(Brep.Edge e, double share) {

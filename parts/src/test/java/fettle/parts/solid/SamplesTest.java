@@ -4,13 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fettle.parts.Samples;
+import fettle.parts.recipe.Bore;
+import fettle.parts.recipe.Edge;
+import fettle.parts.recipe.End;
 import fettle.parts.recipe.Folded;
+import fettle.parts.recipe.Heading;
+import fettle.parts.recipe.Size;
+import fettle.parts.recipe.Step;
 import fettle.parts.recipe.Turned;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Laws that hold for the solids of all families. */
 class SamplesTest {
@@ -41,6 +49,60 @@ class SamplesTest {
     // DP-ST-06, DP-ST-07
     assertThat(kinds).isEqualTo(Map.of("Cone", 2, "Cylinder", 3, "Plane", 4, "Torus", 1));
     assertThat(Moments.of(shaft).volume()).isCloseTo(21511.0131, within(0.0001));
+  }
+
+  /** A round keyway end touches its walls where the curve happens to be sampled at some sizes. */
+  @ParameterizedTest
+  @CsvSource({"30, 4, 12.5", "15, 2, 6", "22.5, 3, 10", "37.5, 5, 16", "30, 8, 11", "12, 4, 3.5"})
+  void roundKeywaysCloseAtEverySize(double diameter, double width, double bottom) {
+    Turned.Keyway key =
+        new Turned.Keyway(
+            "keyway",
+            End.LEFT,
+            4,
+            Size.of(12),
+            Size.of(width, "P9"),
+            bottom,
+            0,
+            Turned.KeywayEnds.ROUND);
+    Turned shaft =
+        new Turned(
+            Heading.of("shaft", "Shaft", "C45", 7.85e-9),
+            List.of(Step.cylinder("body", diameter, 40)),
+            Bore.NONE,
+            Bore.NONE,
+            List.of(key));
+    double volume = Moments.of(Brep.of(Bodies.of(shaft))).volume();
+    double r = diameter / 2;
+    double cut = 0;
+    int n = 4000;
+    for (int i = 0; i < n; i++) {
+      double y = width * ((i + 0.5) / n - 0.5);
+      double along = 12 - width + 2 * Math.sqrt(width * width / 4 - y * y);
+      cut += along * (Math.sqrt(r * r - y * y) - bottom) * width / n;
+    }
+    assertThat(volume).isCloseTo(Math.PI * r * r * 40 - cut, within(1e-3));
+  }
+
+  @Test
+  void theEndFaceOfARoundedRimIsSeenFromTheSide() {
+    Turned wheel =
+        new Turned(
+            Heading.of("wheel", "Wheel", "C45", 7.85e-9),
+            List.of(Step.cylinder("rim", 80, 10).edges(Edge.round(2), Edge.round(2))),
+            Bore.NONE,
+            Bore.NONE,
+            List.of());
+    Body body = Bodies.of(wheel);
+    View front = View.of(body, Brep.of(body), Looking.FRONT);
+    assertThat(front.strokes())
+        .anyMatch(
+            s ->
+                s.kind() == View.Kind.VISIBLE
+                    && s.shape() instanceof View.Straight l
+                    && Math.abs(l.x0()) < 1e-9
+                    && Math.abs(l.x1()) < 1e-9
+                    && Math.abs(Math.abs(l.y0() - l.y1()) - 76) < 1e-6);
   }
 
   @Test

@@ -34,6 +34,17 @@ public final class Scheme {
     axis(axis).node(at);
   }
 
+  /**
+   * Tells whether no place lies within a stretch of an axis.
+   *
+   * @param axis the axis
+   * @param low start of the stretch [mm]
+   * @param high end of the stretch [mm]
+   */
+  public boolean clear(String axis, double low, double high) {
+    return axis(axis).nodes.keySet().stream().noneMatch(n -> n * 1e-5 > low && n * 1e-5 < high);
+  }
+
   /** Joins two places unless they hang together already; tells whether a dimension is due. */
   public boolean join(String axis, double a, double b) {
     Axis x = axis(axis);

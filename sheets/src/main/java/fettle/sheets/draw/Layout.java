@@ -11,7 +11,9 @@ import fettle.sheets.page.Scale;
 import fettle.sheets.page.Sheet;
 import fettle.sheets.page.TitleBlock;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -19,10 +21,12 @@ import org.jspecify.annotations.Nullable;
 final class Layout {
 
   static final Source ORDER =
-      Source.practice("A4 full size first, then A3 full size, then reduced; enlarged when small");
+      Source.practice(
+          "A4 full size first, then A3, then half size; larger sheets last; enlarged when small");
 
   private static final double CLEAR = 7;
   private static final double APART = 20;
+  private static final double HALF = 0.5;
 
   private final Heads heads;
   private final List<String> notes;
@@ -44,22 +48,22 @@ final class Layout {
    */
   Laid best(double extent, Function<Scale, Draft> draw, Function<Scale, TitleBlock.Fields> fields) {
     List<String> why = new ArrayList<>();
-    for (Scale scale : scales(extent)) {
-      Draft draft = draw.apply(scale);
-      if (!draft.faults().isEmpty()) {
-        why.addAll(draft.faults());
-        continue;
-      }
-      for (Format format : formats(extent * scale.factor())) {
-        List<Mark> body = arrange(format, draft);
-        if (body != null) {
-          List<Mark> all = new ArrayList<>(Frame.of(format));
-          TitleBlock.Fields f = fields.apply(scale);
-          all.addAll(TitleBlock.of(format, heads, f));
-          all.addAll(body);
-          all.addAll(noteMarks(format));
-          Sheet sheet = new Sheet(format, f.number(), f.title(), scale, all);
-          return new Laid(sheet, draft.scheme().faults());
+    Map<Scale, Draft> drafts = new HashMap<>();
+    for (Reach reach : Reach.values()) {
+      for (Scale scale : scales(extent)) {
+        if (scale.factor() < reach.least) {
+          continue;
+        }
+        Draft draft = drafts.computeIfAbsent(scale, draw);
+        if (!draft.faults().isEmpty()) {
+          why.addAll(draft.faults());
+          continue;
+        }
+        for (Format format : reach.formats) {
+          List<Mark> body = arrange(format, draft);
+          if (body != null) {
+            return laid(format, scale, body, draft, fields.apply(scale));
+          }
         }
       }
     }
@@ -67,6 +71,32 @@ final class Layout {
         "the part finds no room on sheets up to A1 at any scale of ISO 5455"
             + (why.isEmpty() ? "" : ": " + why.get(0))
             + "; divide it, or leave out features that stand too close to be drawn");
+  }
+
+  /** Sheets that a printer at home takes, down to half size; then the larger ones. */
+  @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable list of enums
+  private enum Reach {
+    PRINTED(HALF, Format.A4, Format.A3),
+    LARGE(HALF, Format.A2),
+    LARGEST(HALF, Format.A1),
+    ANY(0, Format.A3, Format.A2, Format.A1);
+
+    private final double least;
+    private final List<Format> formats;
+
+    Reach(double least, Format... formats) {
+      this.least = least;
+      this.formats = List.of(formats);
+    }
+  }
+
+  private Laid laid(Format format, Scale scale, List<Mark> body, Draft draft, TitleBlock.Fields f) {
+    List<Mark> all = new ArrayList<>(Frame.of(format));
+    all.addAll(TitleBlock.of(format, heads, f));
+    all.addAll(body);
+    all.addAll(noteMarks(format));
+    Sheet sheet = new Sheet(format, f.number(), f.title(), scale, all);
+    return new Laid(sheet, draft.scheme().faults());
   }
 
   private static List<Scale> scales(double extent) {
@@ -78,12 +108,6 @@ final class Layout {
       }
     }
     return out;
-  }
-
-  private static List<Format> formats(double paper) {
-    return paper > 300
-        ? List.of(Format.A3, Format.A2, Format.A1)
-        : List.of(Format.A4, Format.A3, Format.A2);
   }
 
   private double notesHeight() {

@@ -48,7 +48,18 @@ final class PrismaticDraught {
       if (!(o instanceof Prismatic.EdgeBreak)) {
         views.computeIfAbsent(looking(o.face()), l -> View.of(body, solid, l));
       }
+      if (o instanceof Prismatic.TSlot || o instanceof Prismatic.Dovetail) {
+        views.computeIfAbsent(profile(o), l -> View.of(body, solid, l));
+      }
     }
+  }
+
+  /** Returns the view in which the profile of a T-slot or dovetail is seen. */
+  private static Looking profile(Prismatic.Operation o) {
+    Prismatic.Along along =
+        o instanceof Prismatic.TSlot t ? t.along() : ((Prismatic.Dovetail) o).along();
+    int axis = along == Prismatic.Along.U ? o.face().u() : o.face().v();
+    return axis == 0 ? Looking.LEFT : axis == 1 ? Looking.FRONT : Looking.TOP;
   }
 
   private static Looking looking(Face f) {

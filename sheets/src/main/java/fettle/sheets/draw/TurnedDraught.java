@@ -154,8 +154,8 @@ final class TurnedDraught {
           p -> seen(p, Looking.FRONT),
           Looking.FRONT.along(),
           bored ? Plan.Hidden.LEFT_OUT : Plan.Hidden.DRAWN);
-      cuttingPlanes();
       places();
+      cuttingPlanes();
       lengths();
       steps(part.outside(), 0, 1, false);
       steps(part.left().steps(), 0, 1, true);
@@ -682,9 +682,40 @@ final class TurnedDraught {
       if (Math.abs(h.angle()) > 1e-9) {
         lines.add("at " + Values.degrees(h.angle()) + " from top");
         scheme.printed(h.name() + " angle");
+        slanted(h, x, lines);
+        return;
       }
-      double up = Math.cos(h.angle());
-      plan.note(List.of(new Point(x, radiusAt(x) * up)), 0, lines);
+      plan.note(List.of(new Point(x, radiusAt(x))), 0, lines);
+    }
+
+    /** A cross hole out of the plane of the main view is shown in a section across the axis. */
+    private void slanted(Turned.CrossHole h, double x, List<String> lines) {
+      Plan p = sectionPlan(x);
+      Vec out = new Vec(0, -Math.sin(h.angle()), Math.cos(h.angle())).times(entry(h, x));
+      p.marks(
+          new Marks(
+              List.of(),
+              marks.threads().stream().filter(t -> t.feature().equals(h.name())).toList()),
+          v -> seen(v, Looking.LEFT),
+          Looking.LEFT.along(),
+          Plan.Hidden.LEFT_OUT);
+      p.note(List.of(seen(out, Looking.LEFT)), 0, lines);
+    }
+
+    /** Returns how far from the axis a cross hole enters: at the outline, or at a flat. */
+    private double entry(Turned.CrossHole h, double x) {
+      double r = radiusAt(x);
+      for (Turned.Operation o : part.operations()) {
+        if (o instanceof Turned.Flats f) {
+          double a = part.place(f.from(), f.at());
+          double b = part.place(f.from(), f.at() + f.length().nominal());
+          double off = Math.IEEEremainder(h.angle() - f.start(), 2 * Math.PI / f.count());
+          if (x > Math.min(a, b) && x < Math.max(a, b) && Math.abs(off) < 1e-6) {
+            r = Math.min(r, f.distance());
+          }
+        }
+      }
+      return r;
     }
 
     private boolean inPlane(Marks.Threaded t) {
@@ -889,15 +920,29 @@ final class TurnedDraught {
           plan.add(Mark.Stroke.line(g, Pen.NARROW, x * k - 9, arrowAt, x * k - 3, arrowAt));
           plan.add(Mark.Fill.arrow(g, x * k - 0.3, arrowAt, 0));
           double w = Lettering.width(letter, 5);
+          double at = sign > 0 ? x * k - w / 2 : letterAt(x, w);
           double y = sign > 0 ? to + 1.5 : to - 6.5;
-          plan.add(new Mark.Text(g, letter, x * k - w / 2, y, 5, Mark.Reading.FROM_BELOW));
+          plan.add(new Mark.Text(g, letter, at, y, 5, Mark.Reading.FROM_BELOW));
+          double left = Math.min(x * k - 9.5, at - 0.5);
+          double right = Math.max(x * k + 2.5, at + w + 0.5);
           plan.keepClear(
               sign > 0
-                  ? new Box(x * k - 9.5, from - 0.5, x * k + 2.5, y + 5.5)
-                  : new Box(x * k - 9.5, y - 0.5, x * k + 2.5, from + 0.5));
+                  ? new Box(left, from - 0.5, right, y + 5.5)
+                  : new Box(left, y - 0.5, right, from + 0.5));
         }
         n++;
       }
+    }
+
+    /** Returns where a letter below the view stands so that no extension line runs through it. */
+    private double letterAt(double x, double w) {
+      for (double shift : new double[] {0, -5, 5, -9, 9, -13, 13}) {
+        double low = x * k + shift - w / 2;
+        if (scheme.clear(AXIS, (low - 1) / k, (low + w + 1) / k)) {
+          return low;
+        }
+      }
+      return x * k - w / 2;
     }
 
     private void graduations(Turned.Graduations g) {

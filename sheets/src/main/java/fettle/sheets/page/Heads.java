@@ -40,6 +40,22 @@ public record Heads(
         owner, "Workshop", owner, owner, owner, "Released", "", date, "en", "", Projection.FIRST);
   }
 
+  /** Returns these heads with a licence line and a method of projection. */
+  public Heads with(String licenceLine, Projection projection) {
+    return new Heads(
+        owner,
+        department,
+        reference,
+        creator,
+        approval,
+        status,
+        revision,
+        date,
+        language,
+        licenceLine,
+        projection);
+  }
+
   /** Returns these heads with a revision. */
   public Heads revised(String index, String on) {
     return new Heads(

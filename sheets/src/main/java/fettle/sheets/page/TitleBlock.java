@@ -143,8 +143,16 @@ public final class TitleBlock {
     }
   }
 
-  /** Breaks a text into lines that fit; refuses one that does not. */
-  static List<String> wrapped(String text, double h, double room, int most, String field) {
+  /**
+   * Breaks a text into lines that fit; refuses one that does not.
+   *
+   * @param text the text
+   * @param h height of the lettering [mm]
+   * @param room width of the field [mm]
+   * @param most most lines
+   * @param field what the field is called
+   */
+  public static List<String> wrapped(String text, double h, double room, int most, String field) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.trim().split(" +")) {

@@ -1,0 +1,158 @@
+package fettle.desk.cli;
+
+import fettle.machine.dictionary.Values;
+import fettle.machine.made.MadePart;
+import fettle.machine.made.MadeParts;
+import fettle.machine.state.Book;
+import fettle.machine.text.Nearest;
+import fettle.machine.text.Node;
+import fettle.machine.text.Parsed;
+import fettle.parts.check.Doubt;
+import fettle.sheets.Assembly;
+import fettle.sheets.page.Heads;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/** {@code fettle sheets}: draws the parts of a book. */
+final class SheetsCommand implements Command {
+
+  private static final int LONGEST_REFERENCE = 20;
+
+  @Override
+  public CommandSpec spec() {
+    CommandSpec spec =
+        Options.command(
+            "sheets",
+            "Draws the parts made for the changes of a book: a sheet as SVG and PDF, the solid as"
+                + " STEP",
+            "and 3MF, and an assembly sheet with its parts list for each change that has one. The"
+                + " file",
+            "revisions.csv in DIR keeps which revision of each sheet is out: a sheet whose part has"
+                + " not",
+            "changed stays as it is, byte by byte; one whose part has changed gets the next"
+                + " revision.");
+    spec.addPositional(Options.one("BOOK", "The folder of the book."));
+    spec.addOption(Options.text("--out", "DIR", "The folder to write to; it must be given."));
+    spec.addOption(
+        Options.text("--change", "CHANGES", "Changes joined with plus signs; else all."));
+    spec.addOption(Options.text("--part", "PART", "One part, by its name or its recipe's name."));
+    spec.addOption(Options.text("--date", "DATE", "Date of issue, as 2026-01-31; else today."));
+    spec.addOption(Options.flag("--json", "Write JSON, as docs/sheets.schema.json describes it."));
+    return spec;
+  }
+
+  @Override
+  public ExitStatus run(ParseResult given, Terminal terminal) {
+    Book book = Books.open(given.word(0));
+    String out = given.option("--out", "");
+    if (out.isEmpty()) {
+      throw Failure.input("--out DIR is missing: the folder the sheets are written to");
+    }
+    List<String> changes = changes(book, given.option("--change", ""));
+    Parsed<List<MadePart>> read = MadeParts.of(book, changes);
+    List<MadePart> parts =
+        chosen(read.orThrow(() -> Failure.input(read.problems())), given.option("--part", ""));
+    SheetBatch batch =
+        new SheetBatch(Books.folder(out), heads(book, date(given.option("--date", ""))), terminal);
+    batch.parts(parts);
+    if (given.option("--part", "").isEmpty()) {
+      changes.forEach(
+          key ->
+              Assembly.of(Objects.requireNonNull(book.changes().get(key)), parts)
+                  .ifPresent(batch::assembly));
+    }
+    batch.finish();
+    if (given.on("--json")) {
+      terminal.out().println(SheetsJson.text(batch));
+    } else {
+      report(batch, parts, out, terminal);
+    }
+    return batch.faults() == 0 ? ExitStatus.DONE : ExitStatus.STOP;
+  }
+
+  private static void report(
+      SheetBatch batch, List<MadePart> parts, String out, Terminal terminal) {
+    parts.stream()
+        .flatMap(p -> p.remarks().stream())
+        .filter(r -> r.doubt().rank() == Doubt.Rank.CAUTION)
+        .forEach(r -> terminal.out().println(r.text()));
+    terminal.out().println(batch.summary() + " in " + out + ".");
+    terminal
+        .out()
+        .println(
+            "Look a sheet over before metal is cut by it: a drawing is no promise that a part is"
+                + " safe to use.");
+  }
+
+  private static List<String> changes(Book book, String words) {
+    if (words.isEmpty()) {
+      return List.copyOf(book.changes().keySet());
+    }
+    List<String> keys = Arrays.asList(words.split("[+,]", -1));
+    Books.keys(book, keys);
+    return keys;
+  }
+
+  private static List<MadePart> chosen(List<MadePart> parts, String name) {
+    List<MadePart> chosen =
+        parts.stream()
+            .filter(p -> name.isEmpty() || p.name().equals(name) || p.key().equals(name))
+            .toList();
+    if (chosen.isEmpty()) {
+      List<String> known = parts.stream().map(MadePart::name).toList();
+      throw Failure.input(
+          name.isEmpty()
+              ? "no part of these changes has a recipe; write 'recipe: NAME' beside a part and the"
+                  + " recipe in parts/NAME.yaml"
+              : "there is no part '" + name + "' with a recipe. " + Nearest.hint(name, known));
+    }
+    return chosen;
+  }
+
+  private static String date(String given) {
+    if (given.isEmpty()) {
+      return LocalDate.now(ZoneId.systemDefault()).toString();
+    }
+    try {
+      return LocalDate.parse(given).toString();
+    } catch (DateTimeParseException e) {
+      throw Failure.input("--date: found '" + given + "', expected a date such as 2026-01-31");
+    }
+  }
+
+  private static Heads heads(Book book, String date) {
+    Optional<Values> shop = book.shop();
+    boolean third = shop.flatMap(s -> s.text("projection")).orElse("first").equals("third");
+    String by = shop.flatMap(s -> s.text("drawn by")).orElse("Owner");
+    return new Heads(
+        shop.flatMap(s -> s.text("owner")).orElse("Owner of the book"),
+        "Workshop",
+        lathe(book),
+        by,
+        by,
+        "Released",
+        "",
+        date,
+        "en",
+        shop.flatMap(s -> s.text("licence")).orElse(""),
+        third ? Heads.Projection.THIRD : Heads.Projection.FIRST);
+  }
+
+  /** Returns the name of the lathe, if the field of the title block holds it. */
+  private static String lathe(Book book) {
+    if (book.machine() instanceof Node.Mapping machine) {
+      Node.Entry entry = machine.entries().get("name");
+      if (entry != null
+          && entry.value() instanceof Node.Scalar name
+          && name.text().length() <= LONGEST_REFERENCE) {
+        return name.text();
+      }
+    }
+    return "-";
+  }
+}

@@ -1,0 +1,146 @@
+package fettle.sheets;
+
+import fettle.machine.dictionary.Values;
+import fettle.machine.made.MadePart;
+import fettle.machine.state.Change;
+import fettle.mechanics.bearings.BoundaryDimensions;
+import fettle.mechanics.bearings.Designation;
+import fettle.sheets.draw.AssemblyDraught;
+import fettle.sheets.draw.Item;
+import fettle.sheets.judge.Judge;
+import fettle.sheets.page.Heads;
+import fettle.sheets.page.Sheet;
+import fettle.sheets.pdf.PdfSheets;
+import fettle.sheets.svg.SvgSheet;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The assembly of one change.
+ *
+ * @param change the change
+ * @param items lines of its parts list
+ * @param order items in the order drawn, counted from 0
+ * @param content everything its sheet shows: equal texts, equal sheets
+ */
+public record Assembly(Change change, List<Item> items, List<Integer> order, String content) {
+
+  /** Endings of the files of an assembly sheet. */
+  public static final List<String> ENDINGS = List.of("svg", "pdf");
+
+  private static final int LONGEST_NUMBER = 16;
+
+  /** Keeps its own copies. */
+  public Assembly {
+    items = List.copyOf(items);
+    order = List.copyOf(order);
+  }
+
+  /** Returns the assembly of a change; empty if the change says nothing of one. */
+  public static Optional<Assembly> of(Change change, List<MadePart> parts) {
+    List<String> names = change.values().texts("assembly");
+    if (names.isEmpty()) {
+      return Optional.empty();
+    }
+    Map<String, Item> lines = new LinkedHashMap<>();
+    StringBuilder content = new StringBuilder(change.title()).append(names);
+    change
+        .values()
+        .map("parts")
+        .forEach(
+            (name, values) -> {
+              MadePart part = made(change, name, parts);
+              lines.put(name, made(name, values, part));
+              content.append(name).append(values.held()).append(part == null ? "" : part.content());
+            });
+    change
+        .values()
+        .map("purchases")
+        .forEach(
+            (name, values) -> {
+              lines.put(name, bought(name, values));
+              content.append(name).append(values.held());
+            });
+    List<String> keys = List.copyOf(lines.keySet());
+    List<Integer> order = new ArrayList<>();
+    for (String name : names) {
+      if (lines.containsKey(name)) {
+        order.add(keys.indexOf(name));
+      }
+    }
+    return Optional.of(
+        new Assembly(change, List.copyOf(lines.values()), order, content.toString()));
+  }
+
+  private static @Nullable MadePart made(Change change, String name, List<MadePart> parts) {
+    return parts.stream()
+        .filter(p -> p.change().equals(change.key()) && p.name().equals(name))
+        .findFirst()
+        .orElse(null);
+  }
+
+  private static double price(Values values) {
+    return values.quantity("price").map(q -> q.value()).orElse(0.0);
+  }
+
+  private static Item made(String name, Values values, @Nullable MadePart part) {
+    return new Item(
+        Item.From.MAKE,
+        values.needCount("quantity"),
+        part == null ? name : part.recipe().heading().title(),
+        part == null ? "" : part.recipe().heading().number(),
+        values.text("material").orElse(""),
+        values.text("stock").orElse(""),
+        price(values),
+        part == null ? null : part.recipe(),
+        null);
+  }
+
+  private static Item bought(String name, Values values) {
+    String designation = values.text("designation").orElse("");
+    int quantity = values.has("quantity") ? values.needCount("quantity") : 1;
+    return new Item(
+        Item.From.BUY,
+        quantity,
+        name,
+        designation,
+        "",
+        "",
+        price(values),
+        null,
+        outside(designation));
+  }
+
+  private static @Nullable BoundaryDimensions outside(String designation) {
+    try {
+      return Designation.parse(designation).boundary();
+    } catch (IllegalArgumentException e) {
+      return null;
+    }
+  }
+
+  /** Returns the drawing number of the assembly. */
+  public String number() {
+    String number = change.key().toUpperCase(java.util.Locale.ROOT);
+    return number.length() <= LONGEST_NUMBER ? number : number.substring(0, LONGEST_NUMBER);
+  }
+
+  /** Draws the sheet. */
+  public Sheet sheet(Heads heads) {
+    return AssemblyDraught.sheet(change.title(), number(), items, order, heads);
+  }
+
+  /** Draws the sheet and looks it over. */
+  public PlanFiles files(Heads heads) {
+    Sheet sheet = sheet(heads);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("svg", SvgSheet.of(sheet).getBytes(StandardCharsets.UTF_8));
+    files.put("pdf", PdfSheets.of(List.of(sheet)));
+    return new PlanFiles(files, Judge.faults(sheet));
+  }
+}
