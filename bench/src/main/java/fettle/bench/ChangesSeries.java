@@ -54,8 +54,8 @@ public class ChangesSeries {
           String.format(java.util.Locale.ROOT, "changes/heavier-%04d.yaml", i),
           "title: Weight\nreason: Trial.\nstage: planned\ndiffers:\n  members:\n    tailstock:\n"
               + "      mass: "
-              + (6 + 0.001 * i)
-              + " kg\n");
+              + (6000 + i)
+              + " g\n");
     }
     return new BookFiles(texts);
   }

@@ -42,9 +42,23 @@ class BordersTest {
           "java.io.Serializable",
           "java.io.UncheckedIOException");
 
+  /** What reads a date that is written in a book, without a clock. */
+  private static final Set<String> WRITTEN_DATES =
+      Set.of("java.time.LocalDate", "java.time.format.DateTimeParseException");
+
   /** Counters and cursors of objects that live within one method call only. */
   private static final Set<String> WORKING_FIELDS =
       Set.of(
+          "fettle.machine.trials.Draft.chart",
+          "fettle.mechanics.gears.GainBound.count",
+          "fettle.mechanics.gears.GainBound.now",
+          "fettle.mechanics.gears.GainBound.steps",
+          "fettle.mechanics.gears.ListCores.cut",
+          "fettle.mechanics.gears.ListCores.share",
+          "fettle.mechanics.gears.ListCores.tried",
+          "fettle.mechanics.gears.TwoLists.coreSteps",
+          "fettle.mechanics.gears.TwoLists.sets",
+          "fettle.mechanics.gears.TwoLists.wheels",
           "fettle.machine.text.YamlReader.nodes",
           "fettle.mechanics.drawing.DimensionTree.components",
           "fettle.mechanics.drawing.DimensionTree.redundant",
@@ -197,6 +211,7 @@ class BordersTest {
                     "java.lang.System.in",
                     "java.lang.System.currentTimeMillis",
                     "java.lang.System.nanoTime",
+                    "java.time.LocalDate.now",
                     "java.lang.System.getenv",
                     "java.lang.System.getProperty",
                     "java.lang.System.exit",
@@ -210,12 +225,20 @@ class BordersTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(
-            "java.net..",
-            "java.time..",
-            "java.util.logging..",
-            "javax..",
-            "java.awt..",
-            "java.sql..")
+            "java.net..", "java.util.logging..", "javax..", "java.awt..", "java.sql..")
+        .check(CLASSES);
+    noClasses()
+        .that()
+        .resideInAnyPackage(BELOW_DESK)
+        .should()
+        .dependOnClassesThat(
+            new DescribedPredicate<JavaClass>("tell the time; a written date may be read") {
+              @Override
+              public boolean test(JavaClass used) {
+                return used.getPackageName().startsWith("java.time")
+                    && !WRITTEN_DATES.contains(used.getFullName());
+              }
+            })
         .check(CLASSES);
   }
 

@@ -28,12 +28,15 @@ import org.junit.jupiter.api.TestFactory;
 /** Sheets of every part that is made in the demo book, and of its assemblies. */
 class DemoSheetsTest {
 
-  private static final Heads HEADS =
-      Heads.of("Tern Lane Works", "2026-01-15").revised("A", "2026-01-15");
   private static final int EVERY = 5;
 
   private static Optional<Book> book = Optional.empty();
   private static List<MadePart> parts = List.of();
+
+  private static Heads heads() {
+    String date = "2026-01-15";
+    return Heads.of(book.orElseThrow(), date).revised("A", date);
+  }
 
   @BeforeAll
   static void read() {
@@ -49,7 +52,7 @@ class DemoSheetsTest {
     return DynamicTest.dynamicTest(
         part.change() + "/" + part.key(),
         () -> {
-          Sheets drawn = Sheets.of(part.recipe(), HEADS);
+          Sheets drawn = Sheets.of(part.recipe(), heads());
           assertThat(drawn.faults()).isEmpty();
           Golden.check("dunlin-85/" + part.key() + ".svg", drawn.svg());
         });
@@ -80,7 +83,7 @@ class DemoSheetsTest {
   }
 
   private static void assembly(Assembly assembly) {
-    Sheet sheet = assembly.sheet(HEADS);
+    Sheet sheet = assembly.sheet(heads());
     assertThat(Judge.faults(sheet)).isEmpty();
     Golden.check("dunlin-85/assembly-" + assembly.change().key() + ".svg", SvgSheet.of(sheet));
   }

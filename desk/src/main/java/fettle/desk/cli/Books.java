@@ -45,8 +45,13 @@ final class Books {
       case "as-it-stands" -> State.of(book, "as it stands", book.keys(Stage::done));
       case "as-planned" -> State.of(book, "as planned", book.keys(Stage::meant));
       case "everything" -> State.of(book, "with every change", book.keys(s -> s != Stage.DROPPED));
-      default -> State.of(book, "", keys(book, List.of(word.split("[+,]", -1))));
+      default -> State.of(book, "", keys(book, words(word)));
     };
+  }
+
+  /** Returns the keys of changes that were joined with plus signs. */
+  static List<String> words(String joined) {
+    return List.of(joined.split("[+,]", -1));
   }
 
   /** Checks the keys of changes and adds what they need. */

@@ -187,7 +187,6 @@ public final class Main {
     to.println("  fettle rigidity BOOK [CHANGE...]   where the lathe gives, and what a slot costs");
     to.println(
         "  fettle prove BOOK [TRIAL...]       what readings say: good, not good or cannot tell");
-    to.println("  fettle sheets BOOK --out DIR       drawings, solids and parts lists of the changes");
     to.println("  fettle order BOOK                  in what order the changes are made; --buying");
     to.println(
         "  fettle wiring BOOK [CHANGE...]     wires and terminals of the control box, checked");

@@ -36,7 +36,7 @@ final class OrderCommand implements Command {
             "Ctrl-C ends the search and shows the best order so far.");
     spec.addPositional(Options.one("BOOK", "The folder of the book."));
     spec.addOption(
-        Options.text("--change", "KEYS", "These changes and what they need, joined by commas."));
+        Options.text("--change", "CHANGES", "Changes joined with plus signs, and what they need."));
     spec.addOption(Options.flag("--everything", "Ideas, too."));
     spec.addOption(Options.flag("--anew", "As if nothing had been made yet."));
     spec.addOption(Options.text("--start", "DATE", "The day of the start, such as 2027-01-31."));
@@ -90,7 +90,7 @@ final class OrderCommand implements Command {
   private static List<String> keys(Book book, ParseResult given) {
     String named = given.option("--change", "");
     if (!named.isEmpty()) {
-      return Books.keys(book, List.of(named.split("[,+ ]+")));
+      return Books.keys(book, Books.words(named));
     }
     boolean anew = given.on("--anew");
     boolean ideas = given.on("--everything");

@@ -1,11 +1,9 @@
 package fettle.desk.cli;
 
-import fettle.machine.dictionary.Values;
 import fettle.machine.made.MadePart;
 import fettle.machine.made.MadeParts;
 import fettle.machine.state.Book;
 import fettle.machine.text.Nearest;
-import fettle.machine.text.Node;
 import fettle.machine.text.Parsed;
 import fettle.parts.check.Doubt;
 import fettle.sheets.Assembly;
@@ -13,15 +11,11 @@ import fettle.sheets.page.Heads;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 
 /** {@code fettle sheets}: draws the parts of a book. */
 final class SheetsCommand implements Command {
-
-  private static final int LONGEST_REFERENCE = 20;
 
   @Override
   public CommandSpec spec() {
@@ -58,7 +52,8 @@ final class SheetsCommand implements Command {
     List<MadePart> parts =
         chosen(read.orThrow(() -> Failure.input(read.problems())), given.option("--part", ""));
     SheetBatch batch =
-        new SheetBatch(Books.folder(out), heads(book, date(given.option("--date", ""))), terminal);
+        new SheetBatch(
+            Books.folder(out), Heads.of(book, date(given.option("--date", ""))), terminal);
     batch.parts(parts);
     if (given.option("--part", "").isEmpty()) {
       changes.forEach(
@@ -93,7 +88,7 @@ final class SheetsCommand implements Command {
     if (words.isEmpty()) {
       return List.copyOf(book.changes().keySet());
     }
-    List<String> keys = Arrays.asList(words.split("[+,]", -1));
+    List<String> keys = Books.words(words);
     Books.keys(book, keys);
     return keys;
   }
@@ -123,36 +118,5 @@ final class SheetsCommand implements Command {
     } catch (DateTimeParseException e) {
       throw Failure.input("--date: found '" + given + "', expected a date such as 2026-01-31");
     }
-  }
-
-  private static Heads heads(Book book, String date) {
-    Optional<Values> shop = book.shop();
-    boolean third = shop.flatMap(s -> s.text("projection")).orElse("first").equals("third");
-    String by = shop.flatMap(s -> s.text("drawn by")).orElse("Owner");
-    return new Heads(
-        shop.flatMap(s -> s.text("owner")).orElse("Owner of the book"),
-        "Workshop",
-        lathe(book),
-        by,
-        by,
-        "Released",
-        "",
-        date,
-        "en",
-        shop.flatMap(s -> s.text("licence")).orElse(""),
-        third ? Heads.Projection.THIRD : Heads.Projection.FIRST);
-  }
-
-  /** Returns the name of the lathe, if the field of the title block holds it. */
-  private static String lathe(Book book) {
-    if (book.machine() instanceof Node.Mapping machine) {
-      Node.Entry entry = machine.entries().get("name");
-      if (entry != null
-          && entry.value() instanceof Node.Scalar name
-          && name.text().length() <= LONGEST_REFERENCE) {
-        return name.text();
-      }
-    }
-    return "-";
   }
 }

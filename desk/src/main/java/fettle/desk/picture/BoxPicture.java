@@ -139,6 +139,7 @@ public final class BoxPicture {
   }
 
   private void cone(Pen pen, int i, double top) {
+    pen.box("reach", at(i) - GAP / 2, top, width + GAP, tip(cone.get(i)) / 2 - top);
     wheel(pen, at(i), 0, cone.get(i));
     pen.words("halo", at(i) + width / 2, -16 * pen.unit(), "middle", String.valueOf(cone.get(i)));
     pen.circle("steel", at(i) + width / 2, top + 10, width * 0.5);
@@ -162,6 +163,8 @@ public final class BoxPicture {
   private void pair(Pen pen, int i, double foot) {
     FixedCentre.Pair pair = pairs.get(i);
     double x = pairAt(i);
+    double head = secondShaft() - tip(pair.driver()) / 2;
+    pen.box("reach", x - GAP, head, width + 2 * GAP, foot - head);
     wheel(pen, x, secondShaft(), pair.driver());
     wheel(pen, x, thirdShaft(), pair.driven());
     double middle = x + width / 2;

@@ -237,7 +237,10 @@ final class BoxJobs implements AutoCloseable {
               Long.parseLong(said.getOrDefault("sets", "0")),
               proof);
       return serves(design, wish) ? Optional.of(found) : Optional.empty();
-    } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException unreadable) {
+    } catch (IOException
+        | IllegalArgumentException
+        | ArithmeticException
+        | IndexOutOfBoundsException unreadable) {
       return Optional.empty();
     }
   }

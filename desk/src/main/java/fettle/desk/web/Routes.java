@@ -10,6 +10,7 @@ import fettle.desk.template.desk.JteengineworkGenerated;
 import fettle.desk.template.desk.JtefigureGenerated;
 import fettle.desk.template.desk.JtefigureinsideGenerated;
 import fettle.desk.template.desk.JtefollowsGenerated;
+import fettle.desk.template.desk.JteguideGenerated;
 import fettle.desk.template.desk.JtehistoryGenerated;
 import fettle.desk.template.desk.JtejointGenerated;
 import fettle.desk.template.desk.JtelatheGenerated;
@@ -257,6 +258,9 @@ final class Routes {
     routes.post("/learn", c -> c.redirect(ProofRoom.learn(visit(c), shelf), HttpStatus.SEE_OTHER));
     routes.post(
         "/readings", c -> c.redirect(BenchRoom.keep(visit(c), shelf), HttpStatus.SEE_OTHER));
+    routes.get("/guide", page(v -> GuideRoom.page(v, "guide/index"), JteguideGenerated::render));
+    routes.get("/guide/{page}", c -> guide(c, "guide/"));
+    routes.get("/guide/more/{page}", c -> guide(c, ""));
     routes.get("/reckoners", page(ReckonersRoom::index, JtereckonersGenerated::render));
     routes.get(
         "/reckon/{topic}",
@@ -266,6 +270,11 @@ final class Routes {
                     JtereckonerGenerated::render,
                     JtereckonanswerGenerated::render)
                 .handle(c));
+  }
+
+  private void guide(Context context, String folder) throws Exception {
+    String name = folder + context.pathParam("page");
+    page(v -> GuideRoom.page(v, name), JteguideGenerated::render).handle(context);
   }
 
   private void refusals(RoutesConfig routes) {

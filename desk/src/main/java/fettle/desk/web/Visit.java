@@ -36,7 +36,8 @@ final class Visit {
 
   private static Map<String, String> rooms() {
     Map<String, String> rooms = new java.util.LinkedHashMap<>();
-    for (String room : List.of("lathe", "changes", "parts", "order", "proof", "reckoners")) {
+    for (String room :
+        List.of("lathe", "changes", "parts", "order", "proof", "reckoners", "guide")) {
       rooms.put(room, room.equals("lathe") ? "the lathe" : room);
     }
     return java.util.Collections.unmodifiableMap(rooms);

@@ -25,6 +25,14 @@ final class Browser implements AutoCloseable {
   private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
   private static final String AXE = axe();
   private static final double PATIENCE = 90_000;
+  private static final String SMALL =
+      """
+      [...document.querySelectorAll("button, .button, select, input:not([type=hidden]), summary, .rooms a, a.open, a.edit, .links a")]
+        .filter(e => e.checkVisibility() && !e.classList.contains("hidden"))
+        .map(e => [e.closest("label") ?? e, e])
+        .filter(([t]) => t.getBoundingClientRect().height < 47.5)
+        .map(([t, e]) => e.outerHTML.slice(0, 80)).slice(0, 3).join(" | ")
+      """;
 
   static {
     com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE);
@@ -105,6 +113,20 @@ final class Browser implements AutoCloseable {
   void silent() {
     assertThat(complaints).isEmpty();
     assertThat(foreign).isEmpty();
+  }
+
+  /** Returns the barriers of a page, how far it is too wide, and its targets below 48 px. */
+  static List<String> faults(Page page) {
+    List<String> faults = barriers(page);
+    Object over = page.evaluate("document.documentElement.scrollWidth - innerWidth");
+    if (((Number) over).intValue() > 0) {
+      faults.add("is " + over + " px too wide");
+    }
+    Object small = page.evaluate(SMALL);
+    if (!String.valueOf(small).isEmpty()) {
+      faults.add("targets below 48 px: " + small);
+    }
+    return faults;
   }
 
   /** Returns what the accessibility library finds against WCAG 2.2, levels A and AA. */

@@ -101,6 +101,10 @@ final class PagesTest {
     pages.put("order", "/order");
     pages.put("proof", "/proof");
     pages.put("reckoners", "/reckoners");
+    pages.put("guide", "/guide");
+    pages.put("glossary", "/guide/glossary");
+    pages.put("first-hour", "/guide/tutorial");
+    pages.put("handbook", "/guide/handbook-materials");
     pages.put("reckoner", "/reckon/rack-travel?in.z1=13&in.z2=40&in.z3=15&in.m=16%20DP");
     pages.put("missing", "/nowhere");
     return pages;
@@ -123,27 +127,10 @@ final class PagesTest {
         (name, path) -> {
           page.navigate(desk.address(path));
           String where = name + " at " + width + " " + scheme + ": ";
-          Browser.barriers(page).forEach(b -> barriers.add(where + b));
-          Object over = page.evaluate("document.documentElement.scrollWidth - innerWidth");
-          if (((Number) over).intValue() > 0) {
-            barriers.add(where + "is " + over + " px too wide");
-          }
-          Object small = page.evaluate(SMALL);
-          if (!String.valueOf(small).isEmpty()) {
-            barriers.add(where + "targets below 48 px: " + small);
-          }
+          Browser.faults(page).forEach(f -> barriers.add(where + f));
         });
     page.context().close();
   }
-
-  private static final String SMALL =
-      """
-      [...document.querySelectorAll("button, .button, select, input:not([type=hidden]), summary, .rooms a, a.open, a.edit, .links a")]
-        .filter(e => e.checkVisibility() && !e.classList.contains("hidden"))
-        .map(e => [e.closest("label") ?? e, e])
-        .filter(([t]) => t.getBoundingClientRect().height < 47.5)
-        .map(([t, e]) => e.outerHTML.slice(0, 80)).slice(0, 3).join(" | ")
-      """;
 
   /** The pictures of the handbook are few; the others are there to be looked at. */
   private static Path picture(String name) {

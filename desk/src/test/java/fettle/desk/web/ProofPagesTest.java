@@ -76,12 +76,7 @@ final class ProofPagesTest {
                   (name, path) -> {
                     page.navigate(desk.address(path));
                     String where = name + " at " + width + ": ";
-                    Browser.barriers(page).forEach(b -> barriers.add(where + b));
-                    Object over =
-                        page.evaluate("document.documentElement.scrollWidth - innerWidth");
-                    if (((Number) over).intValue() > 0) {
-                      barriers.add(where + over + " px too wide");
-                    }
+                    Browser.faults(page).forEach(f -> barriers.add(where + f));
                     page.screenshot(
                         new Page.ScreenshotOptions()
                             .setFullPage(true)

@@ -4,7 +4,7 @@ import fettle.machine.topics.Better;
 import fettle.machine.topics.Figure;
 import fettle.mechanics.base.Term;
 import fettle.mechanics.base.Working;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -67,7 +67,7 @@ public record Row(
 
   /** A term with the same name, value and doubt on both sides is the same thing and cancels. */
   private static double doubt(Working old, Working now) {
-    Map<Term, Double> left = new HashMap<>(now.shares());
+    Map<Term, Double> left = new LinkedHashMap<>(now.shares());
     old.shares().forEach((term, share) -> left.merge(term, -share, Double::sum));
     double sum = 0;
     for (double share : left.values()) {

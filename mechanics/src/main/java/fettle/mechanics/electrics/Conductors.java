@@ -17,19 +17,22 @@ public final class Conductors {
   /** How a conductor is laid. */
   public enum Laying {
     /** Single cores in conduit. */
-    B1(8.6, 10.3, 13.5, 18.3, 24.0, 31.0, 44.0),
+    B1,
     /** A cable in conduit. */
-    B2(8.5, 10.1, 13.1, 17.4, 23.0, 30.0, 40.0),
+    B2,
     /** A cable on a surface. */
-    C(9.8, 11.7, 15.2, 21.0, 28.0, 36.0, 50.0),
+    C,
     /** A cable in free air. */
-    E(10.4, 12.4, 16.1, 22.0, 30.0, 37.0, 52.0);
+    E
+  }
 
-    private final java.util.List<Double> currents;
-
-    Laying(Double... currents) {
-      this.currents = java.util.List.of(currents);
-    }
+  private static double[] currents(Laying laying) {
+    return switch (laying) {
+      case B1 -> new double[] {8.6, 10.3, 13.5, 18.3, 24.0, 31.0, 44.0};
+      case B2 -> new double[] {8.5, 10.1, 13.1, 17.4, 23.0, 30.0, 40.0};
+      case C -> new double[] {9.8, 11.7, 15.2, 21.0, 28.0, 36.0, 50.0};
+      case E -> new double[] {10.4, 12.4, 16.1, 22.0, 30.0, 37.0, 52.0};
+    };
   }
 
   private Conductors() {}
@@ -44,7 +47,7 @@ public final class Conductors {
   public static double ampacity(double section, Laying laying) {
     for (int i = 0; i < SECTIONS.length; i++) {
       if (Math.abs(SECTIONS[i] - section) < 1e-9) {
-        return laying.currents.get(i);
+        return currents(laying)[i];
       }
     }
     throw new IllegalArgumentException(

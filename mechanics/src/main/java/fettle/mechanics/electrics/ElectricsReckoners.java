@@ -42,7 +42,7 @@ public final class ElectricsReckoners {
             plug())
         .map(Reckoner::finite)
         .forEach(all::add);
-    all.addAll(BoxReckoners.all());
+    all.addAll(ControlBoxReckoners.all());
     return List.copyOf(all);
   }
 

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -21,7 +22,9 @@ class DemoOrderTest {
           .orElseThrow();
 
   private static BookWork work(double hours, Map<String, Double> days) {
-    Book book = Book.read(BookFiles.read(BOOK).value()).value();
+    Book book =
+        Objects.requireNonNull(
+            Book.read(Objects.requireNonNull(BookFiles.read(BOOK).value())).value());
     Terms said = Terms.of(book.shop());
     Terms terms =
         new Terms(hours, said.downtime(), said.lostWork(), days, Terms.Made.AS_IF_NOTHING_WERE);

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -128,7 +129,7 @@ class OrdersTest {
     Map<String, Integer> ends = new HashMap<>();
     int now = 0;
     for (String key : keys) {
-      Task task = list.byKey().get(key);
+      Task task = Objects.requireNonNull(list.byKey().get(key));
       int start = now;
       List<Worklist.Quickening> force = new ArrayList<>();
       for (Worklist.Quickening q : list.helping(task)) {

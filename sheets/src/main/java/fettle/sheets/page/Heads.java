@@ -1,5 +1,10 @@
 package fettle.sheets.page;
 
+import fettle.machine.dictionary.Values;
+import fettle.machine.state.Book;
+import fettle.machine.text.Node;
+import java.util.Optional;
+
 /**
  * What stands in the title block besides the part's own heading (ISO 7200).
  *
@@ -28,6 +33,8 @@ public record Heads(
     String licence,
     Projection angle) {
 
+  private static final int LONGEST_REFERENCE = 20;
+
   /** Method of projection (ISO 5456-2). */
   public enum Projection {
     FIRST,
@@ -40,20 +47,36 @@ public record Heads(
         owner, "Workshop", owner, owner, owner, "Released", "", date, "en", "", Projection.FIRST);
   }
 
-  /** Returns these heads with a licence line and a method of projection. */
-  public Heads with(String licenceLine, Projection projection) {
+  /** Returns the heads of a book, as its shop.yaml says them. */
+  public static Heads of(Book book, String date) {
+    Optional<Values> shop = book.shop();
+    boolean third = shop.flatMap(s -> s.text("projection")).orElse("first").equals("third");
+    String by = shop.flatMap(s -> s.text("drawn by")).orElse("Owner");
     return new Heads(
-        owner,
-        department,
-        reference,
-        creator,
-        approval,
-        status,
-        revision,
+        shop.flatMap(s -> s.text("owner")).orElse("Owner of the book"),
+        "Workshop",
+        lathe(book),
+        by,
+        by,
+        "Released",
+        "",
         date,
-        language,
-        licenceLine,
-        projection);
+        "en",
+        shop.flatMap(s -> s.text("licence")).orElse(""),
+        third ? Projection.THIRD : Projection.FIRST);
+  }
+
+  /** Returns the name of the lathe, if the field of the title block holds it. */
+  private static String lathe(Book book) {
+    if (book.machine() instanceof Node.Mapping machine) {
+      Node.Entry entry = machine.entries().get("name");
+      if (entry != null
+          && entry.value() instanceof Node.Scalar name
+          && name.text().length() <= LONGEST_REFERENCE) {
+        return name.text();
+      }
+    }
+    return "-";
   }
 
   /** Returns these heads with a revision. */

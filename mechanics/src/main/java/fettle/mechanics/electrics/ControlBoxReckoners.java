@@ -15,12 +15,12 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Single calculations on the control box and on stopping. */
-final class BoxReckoners {
+final class ControlBoxReckoners {
 
   private static final String ROOM = ElectricsReckoners.ROOM;
   private static final double HOTTEST_INSIDE = 40;
 
-  private BoxReckoners() {}
+  private ControlBoxReckoners() {}
 
   static List<Reckoner> all() {
     return Stream.of(
@@ -73,7 +73,7 @@ final class BoxReckoners {
         .result("dT", Unit.K, "warmer than the room, on average")
         .result("inside_C", Unit.ONE, "air inside, °C, on average")
         .source(Sources.ENCLOSURE)
-        .rule(BoxReckoners::heat);
+        .rule(ControlBoxReckoners::heat);
   }
 
   private static Answer heat(Given g) {
