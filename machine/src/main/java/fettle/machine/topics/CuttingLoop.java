@@ -187,6 +187,21 @@ final class CuttingLoop {
       double[] at = array(flex.get().point());
       links.add(
           Link.of("bed", "bed, head end", top(bed), at, flex.get().own(), doubt(bed, flex.get())));
+      return;
+    }
+    double far = WayStrips.of(saddle, bed, stance.travel().getOrDefault(saddle.name(), 0.0))
+        .map(w -> stance.zero(saddle).z() + w.middle().get(2))
+        .orElse(0.0);
+    Member body = machine.member(stance.head().member().seat().on().orElse(""));
+    double near = WayStrips.foot(body, bed)
+        .map(w -> stance.zero(body).z() + w.middle().get(2))
+        .orElse(far);
+    Optional<Compliance> bar = BedBar.of(bed, far - near);
+    if (bar.isPresent()) {
+      double[] at = array(stance.zero(bed));
+      at[1] -= bed.values().need("height").value() / 2;
+      at[2] = far;
+      links.add(Link.of("bed", "bed, head end", top(bed), at, bar.get(), BedBar.DOUBT));
     } else {
       rigid.add(bed.name());
       links.add(rigid("bed", "bed, head end", top(bed), array(stance.zero(bed))));

@@ -25,7 +25,10 @@ import java.util.function.Function;
  */
 final class Flexes {
 
-  private static final double CELLS = 16;
+  /** Steps of the coarser mesh are twice this: two cells through a plate, four with the finer. */
+  private static final double THROUGH = 0.3;
+
+  private static final double MOST_CELLS = 60;
   private static final double COARSEST = 14;
 
   /** Which members are reckoned by finite elements; the others count as rigid. */
@@ -55,6 +58,11 @@ final class Flexes {
     this.states = List.copyOf(states);
     this.extent = extent;
     this.progress = progress;
+  }
+
+  /** Returns flexes that reckon nothing by finite elements: a first answer at once. */
+  static Flexes none() {
+    return new Flexes(List.of(), Extent.CHANGED, member -> {});
   }
 
   /** Returns the flex of a slide under what stands on it, in its own directions. */
@@ -138,12 +146,14 @@ final class Flexes {
 
   private static double step(List<Body> bodies) {
     double longest = 0;
+    double thinnest = Double.POSITIVE_INFINITY;
     for (Body b : bodies) {
       double[][] box = b.bounds();
       for (int i = 0; i < 3; i++) {
         longest = Math.max(longest, box[1][i] - box[0][i]);
+        thinnest = Math.min(thinnest, box[1][i] - box[0][i]);
       }
     }
-    return Math.min(COARSEST, longest / CELLS);
+    return Math.min(COARSEST, Math.max(THROUGH * thinnest, longest / MOST_CELLS));
   }
 }

@@ -10,9 +10,13 @@ import fettle.mechanics.loop.SlideFlex;
 import fettle.mechanics.loop.TwoWays;
 import fettle.mechanics.solids.Rigidity;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /** Rigidity of two states of a lathe, and in one sentence what a cut into a slide costs. */
 public final class RigidityStudy {
@@ -24,6 +28,7 @@ public final class RigidityStudy {
   private static final Source BRITTLE =
       Source.practice("grey iron is brittle; the nut of a T-slot pries its lip up");
   private static final String[] WAYS = {"across", "upright", "along"};
+  private static final double LEAST_LOSS = 5e-4;
   private static final String GUARD = "rigidity/cut";
 
   /** How much is reckoned by finite elements. */
@@ -55,7 +60,97 @@ public final class RigidityStudy {
     }
     Study now = topic.study(after, Optional.empty());
     Study cost = Study.orReason(topic.name(), "cost of the cut", () -> cost(before, after, flexes));
-    return List.of(old, now.and(cost));
+    return List.of(old, now.and(cost).and(compared(before, after, flexes)));
+  }
+
+  /**
+   * What a change does to the rigidity, as far as it can be told at once: joints, bearings and
+   * bars. Members whose metal is altered are named, not reckoned.
+   *
+   * @param before the lathe before
+   * @param after the lathe after
+   */
+  public static List<Finding> atOnce(Machine before, Machine after) {
+    List<Finding> findings = new ArrayList<>();
+    for (Member m : after.members().values()) {
+      Member was = before.members().get(m.name());
+      if (was != null && !MemberBody.of(was).equals(MemberBody.of(m))) {
+        String sentence =
+            "The change alters the metal of the "
+                + m.name()
+                + ". How much rigidity that costs is not in these figures: 'fettle rigidity' reckons"
+                + " it by finite elements, in seconds.";
+        findings.add(note(sentence, CUT));
+      }
+    }
+    findings.addAll(compared(before, after, Flexes.none()).findings());
+    return findings;
+  }
+
+  /** In one sentence, how much stiffer the loop is and which shares moved. */
+  private static Study compared(Machine before, Machine after, Flexes flexes) {
+    return Study.orReason(
+        "rigidity",
+        "loop before and after",
+        () -> {
+          Optional<Stance> old = Stance.of(before);
+          Optional<Stance> now = Stance.of(after);
+          if (old.isEmpty() || now.isEmpty()) {
+            return new Study(List.of(), List.of());
+          }
+          LoopModel a = CuttingLoop.of(old.get(), flexes).model();
+          LoopModel b = CuttingLoop.of(now.get(), flexes).model();
+          return new Study(List.of(), compared(a, b));
+        });
+  }
+
+  private static List<Finding> compared(LoopModel before, LoopModel after) {
+    if (!before.elements().equals(after.elements())) {
+      return List.of();
+    }
+    double[] lost = before.lost(after, 100, 1, 0, 0);
+    if (!(Math.abs(lost[0]) > LEAST_LOSS)) {
+      return List.of();
+    }
+    boolean sure = lost[1] * lost[2] > 0;
+    String sentence =
+        "Between tool and work, across, the change makes the lathe "
+            + Numbers.fixed(100 * Math.abs(lost[0]), 1)
+            + " % "
+            + (lost[0] < 0 ? "stiffer" : "softer")
+            + (sure ? "" : ", which is within its doubt")
+            + " (two in three samples lie from "
+            + signed(-lost[2])
+            + " to "
+            + signed(-lost[1])
+            + " %; what is not known of the joints it leaves alone cancels). Share of the flex: "
+            + shares(before, after)
+            + ".";
+    return List.of(note(sentence, RigidityTopic.LOOP));
+  }
+
+  private static String signed(double share) {
+    return (share < 0 ? "−" : "+") + Numbers.fixed(100 * Math.abs(share), 1);
+  }
+
+  /** The three elements whose share moved most. */
+  private static String shares(LoopModel before, LoopModel after) {
+    Map<String, Double> was = new HashMap<>();
+    before.shares(1, 0, 0).forEach(s -> was.put(s.name(), s.share()));
+    return after.shares(1, 0, 0).stream()
+        .sorted(
+            Comparator.comparingDouble(
+                s -> -Math.abs(s.share() - was.getOrDefault(s.name(), 0.0))))
+        .limit(3)
+        .map(
+            s ->
+                s.name()
+                    + " "
+                    + Numbers.significant(100 * was.getOrDefault(s.name(), 0.0), 2)
+                    + " % before, "
+                    + Numbers.significant(100 * s.share(), 2)
+                    + " % after")
+        .collect(Collectors.joining("; "));
   }
 
   private static Study cost(Machine before, Machine after, Flexes flexes) {
@@ -90,7 +185,8 @@ public final class RigidityStudy {
       findings.add(
           note(
               sentence(slide.name(), "under the tool", a.get(), b.get())
-                  + atTool(old, now, flexes)));
+                  + atTool(old, now, flexes),
+              CUT));
     }
     for (Member m : now.machine().members().values()) {
       boolean on =
@@ -99,7 +195,7 @@ public final class RigidityStudy {
         Optional<SlideFlex> c = flexes.under(was, m, ways.get());
         Optional<SlideFlex> d = flexes.under(slide, m, ways.get());
         if (c.isPresent() && d.isPresent()) {
-          findings.add(note(sentence(slide.name(), "under the " + m.name(), c.get(), d.get())));
+          findings.add(note(sentence(slide.name(), "under the " + m.name(), c.get(), d.get()), CUT));
         }
       }
     }
@@ -115,8 +211,8 @@ public final class RigidityStudy {
     return findings;
   }
 
-  private static Finding note(String sentence) {
-    return new Finding(Finding.Rank.NOTE, GUARD, sentence, "", CUT);
+  private static Finding note(String sentence, Source source) {
+    return new Finding(Finding.Rank.NOTE, GUARD, sentence, "", source);
   }
 
   private static String sentence(String slide, String where, SlideFlex a, SlideFlex b) {

@@ -67,8 +67,10 @@ final class RigidityTopic implements Topic {
     CuttingLoop.Closed closed = CuttingLoop.of(stance.get(), flexes);
     List<Figure> figures = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
+    List<LoopModel.Ranking> rankings =
+        closed.model().rankings(SAMPLES, List.of(direction(0), direction(1), direction(2)));
     for (int axis = 0; axis < 3; axis++) {
-      LoopModel.Ranking ranking = closed.model().ranked(SAMPLES, direction(axis));
+      LoopModel.Ranking ranking = rankings.get(axis);
       List<Term> terms = terms(closed.model(), ranking, axis);
       figures.add(stiffness(ranking, terms, axis));
       if (axis < 2) {
@@ -299,8 +301,10 @@ final class RigidityTopic implements Topic {
     }
     List<Figure> figures = new ArrayList<>();
     LoopModel model = tail.get().model();
+    List<LoopModel.Ranking> rankings =
+        model.rankings(SAMPLES, List.of(direction(0), direction(1)));
     for (int axis = 0; axis < 2; axis++) {
-      LoopModel.Ranking ranking = model.ranked(SAMPLES, direction(axis));
+      LoopModel.Ranking ranking = rankings.get(axis);
       List<Term> terms = terms(model, ranking, axis);
       Working k = Working.of("K", Unit.N_PER_MICRON, "1/" + sum(terms), terms);
       String first = ranking.elements().get(0).name();

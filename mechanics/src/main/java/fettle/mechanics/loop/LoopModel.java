@@ -24,6 +24,9 @@ public record LoopModel(
     List<Double> point,
     Map<String, List<Double>> rides) {
 
+  /** Doubts that differ by less than this share are of the same element, before and after [-]. */
+  private static final double KIN = 0.15;
+
   /** Keeps its own lists. */
   public LoopModel {
     links = List.copyOf(links);
@@ -133,7 +136,10 @@ public record LoopModel(
   }
 
   private double[] parts(double[] direction) {
-    Assembly assembly = Assembly.of(this);
+    return parts(Assembly.of(this), direction);
+  }
+
+  private double[] parts(Assembly assembly, double[] direction) {
     double[] force = assembly.pair(tool, work, Arrays.copyOf(direction, 6));
     double[] u = assembly.solve(force);
     double[] parts = new double[links.size()];
@@ -149,28 +155,54 @@ public record LoopModel(
    * @param direction force between tool and work: x, y, z [any]
    */
   public Ranking ranked(int samples, double... direction) {
+    return rankings(samples, List.<double[]>of(direction)).get(0);
+  }
+
+  /**
+   * Ranks the elements for several directions on the same samples.
+   *
+   * @param samples number of samples, at least 20
+   * @param directions forces between tool and work, each x, y, z [any]
+   */
+  public List<Ranking> rankings(int samples, List<double[]> directions) {
     if (samples < 20 || samples > 100_000) {
       throw new IllegalArgumentException("samples: found " + samples + ", must be 20 to 100000");
     }
-    double size = length(direction);
-    double[] assumed = parts(direction);
-    double total = Arrays.stream(assumed).sum();
     int n = links.size();
-    double[][] share = new double[n][samples];
-    double[] whole = new double[samples];
-    int[] first = new int[n];
+    double[][][] drawn = new double[directions.size()][samples][];
     Random random = new Random(20_240_229L);
     for (int s = 0; s < samples; s++) {
       double[] factor = new double[n];
       for (int i = 0; i < n; i++) {
         factor[i] = Math.exp(random.nextGaussian() * Math.log(links.get(i).doubt()));
       }
-      double[] parts = scaled(factor).parts(direction);
-      whole[s] = Arrays.stream(parts).sum();
+      Assembly assembly = Assembly.of(scaled(factor));
+      for (int d = 0; d < drawn.length; d++) {
+        drawn[d][s] = parts(assembly, directions.get(d));
+      }
+    }
+    Assembly assumed = Assembly.of(this);
+    List<Ranking> rankings = new ArrayList<>();
+    for (int d = 0; d < drawn.length; d++) {
+      double[] direction = directions.get(d);
+      rankings.add(ranking(parts(assumed, direction), drawn[d], length(direction)));
+    }
+    return List.copyOf(rankings);
+  }
+
+  private Ranking ranking(double[] assumed, double[][] drawn, double size) {
+    int n = links.size();
+    int samples = drawn.length;
+    double total = Arrays.stream(assumed).sum();
+    double[] whole = new double[samples];
+    double[][] share = new double[n][samples];
+    int[] first = new int[n];
+    for (int s = 0; s < samples; s++) {
+      whole[s] = Arrays.stream(drawn[s]).sum();
       int softest = 0;
       for (int i = 0; i < n; i++) {
-        share[i][s] = parts[i] / whole[s];
-        softest = parts[i] > parts[softest] ? i : softest;
+        share[i][s] = drawn[s][i] / whole[s];
+        softest = drawn[s][i] > drawn[s][softest] ? i : softest;
       }
       first[softest]++;
     }
@@ -225,28 +257,37 @@ public record LoopModel(
   }
 
   /**
-   * Loss of stiffness against another state of the same elements; what is not known of an element
-   * is the same in both states.
+   * Loss of stiffness against another state of the same elements. What is not known of an element
+   * is the same in both states; an element of another kind, known better or worse than the one in
+   * its place, is drawn by itself.
    *
    * @param after the loop after, with the same elements in the same order
    * @param samples number of samples, at least 20
    * @param direction force between tool and work: x, y, z [any]
-   * @return stiffness lost: by the assumed values, undershot in 16 and overshot in 16 of 100 samples
-   *     [-]
+   * @return stiffness lost: by the assumed values, undershot in 16 and overshot in 16 of 100
+   *     samples [-]
    */
   public double[] lost(LoopModel after, int samples, double... direction) {
-    if (samples < 20 || !names().equals(after.names())) {
+    if (samples < 20 || !elements().equals(after.elements())) {
       throw new IllegalArgumentException("lost: needs 20 samples or more, and the same elements");
     }
     double[] losses = new double[samples];
     Random random = new Random(20_240_229L);
+    Random other = new Random(20_250_331L);
     for (int s = 0; s < samples; s++) {
       double[] factor = new double[links.size()];
+      double[] changed = new double[links.size()];
       for (int i = 0; i < factor.length; i++) {
-        factor[i] = Math.exp(random.nextGaussian() * Math.log(links.get(i).doubt()));
+        double was = Math.log(links.get(i).doubt());
+        double is = Math.log(after.links.get(i).doubt());
+        double drawn = random.nextGaussian();
+        double afresh = other.nextGaussian();
+        factor[i] = Math.exp(drawn * was);
+        boolean kin = Math.abs(is - was) <= KIN * Math.max(is, was);
+        changed[i] = kin ? Math.exp(drawn * is) : Math.exp(afresh * is);
       }
       double before = Arrays.stream(scaled(factor).parts(direction)).sum();
-      losses[s] = 1 - before / Arrays.stream(after.scaled(factor).parts(direction)).sum();
+      losses[s] = 1 - before / Arrays.stream(after.scaled(changed).parts(direction)).sum();
     }
     Arrays.sort(losses);
     double assumed =
@@ -254,7 +295,8 @@ public record LoopModel(
     return new double[] {assumed, losses[(int) (0.16 * samples)], losses[(int) (0.84 * samples)]};
   }
 
-  private List<String> names() {
+  /** Returns the names of the elements, in order. */
+  public List<String> elements() {
     return links.stream().map(Link::name).toList();
   }
 

@@ -74,6 +74,13 @@ public sealed interface Patch {
     }
 
     @Override
+    public double coverage(double a0, double a1, double b0, double b1) {
+      double along = Math.min(a1, u1) - Math.max(a0, u0);
+      double up = Math.min(b1, v1) - Math.max(b0, v0);
+      return along > 0 && up > 0 ? along * up / ((a1 - a0) * (b1 - b0)) : 0;
+    }
+
+    @Override
     public double[] planes(int along) {
       return along == axis
           ? new double[] {at}

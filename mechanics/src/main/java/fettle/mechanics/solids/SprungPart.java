@@ -81,9 +81,12 @@ public record SprungPart(Elastic material, List<Support.Springs> springs, Patch 
     }
   }
 
+  /** What one mesh gives. */
+  private record Solved(List<Double> compliance, List<Double> middle, int unknowns, int count) {}
+
   /** Returns the flex of a part. */
   public Flex of(Body body) {
-    return of(body, grid(List.of(body)));
+    return of(List.of(body)).get(0);
   }
 
   /**
@@ -94,30 +97,30 @@ public record SprungPart(Elastic material, List<Support.Springs> springs, Patch 
    */
   public List<Flex> of(List<Body> states) {
     Grid coarse = grid(states);
-    return states.stream().map(s -> of(s, coarse)).toList();
+    Grid fine = coarse.halved();
+    int n = states.size();
+    Solved[] solved = new Solved[2 * n];
+    Workers.run(
+        2 * n, i -> solved[i] = solved(states.get(i % n), i < n ? fine : coarse));
+    List<Flex> list = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      Solved good = solved[i];
+      Solved rough = solved[n + i];
+      int most = Math.max(good.count, rough.count);
+      list.add(new Flex(good.compliance, rough.compliance, good.middle, good.unknowns, most));
+    }
+    return list;
   }
 
-  private Flex of(Body body, Grid coarse) {
-    double[][] rough = new double[1][];
-    double[][] good = new double[1][];
-    int[] size = new int[2];
-    double[] middle = new double[3];
-    solve(body, coarse, rough, size, middle);
-    solve(body, coarse.halved(), good, size, middle);
-    return new Flex(list(good[0]), list(rough[0]), list(middle), size[0], size[1]);
-  }
-
-  private void solve(Body body, Grid grid, double[][] into, int[] size, double[] middle) {
+  private Solved solved(Body body, Grid grid) {
     ElasticModel model = ElasticModel.of(body, material, grid, springs);
     double[][] c = model.compliances(List.of(load));
     double[] e = new double[36];
     for (int i = 0; i < 36; i++) {
       e[i] = (c[i / 6][i % 6] + c[i % 6][i / 6]) / 2;
     }
-    into[0] = e;
-    size[0] = model.unknowns();
-    size[1] = Math.max(size[1], model.iterations());
-    System.arraycopy(Area.of(load.spots(grid)).middle(), 0, middle, 0, 3);
+    double[] middle = Area.of(load.spots(grid)).middle();
+    return new Solved(list(e), list(middle), model.unknowns(), model.iterations());
   }
 
   private Grid grid(List<Body> states) {
