@@ -71,7 +71,7 @@ final class Boxes {
     double[] low = {c.end().x(), c.end().y(), c.end().z()};
     double[] high = low.clone();
     for (int i = 0; i < 3; i++) {
-      boolean own = i == c.axis().ordinal();
+      boolean own = i == c.axis().number();
       low[i] -= own ? 0 : c.diameter() / 2;
       high[i] += own ? c.length() : c.diameter() / 2;
     }

@@ -27,6 +27,9 @@ import java.util.Set;
 /** The lathe as springs from the tool round to the work. */
 final class CuttingLoop {
 
+  /** The bed under the head, against which all else moves. */
+  static final String HEAD_END = "bed, head end";
+
   private static final double STEEL = 206_000;
   private static final double POISSON = 0.29;
   private static final double CONTACT = 1.6;
@@ -66,6 +69,52 @@ final class CuttingLoop {
     Point p = stance.cut();
     LoopModel model = new LoopModel(links, "tool", "work", List.of(p.x(), p.y(), p.z()), Map.of());
     return new Closed(model, List.copyOf(rigid));
+  }
+
+  /**
+   * Returns the springs with work between centres: tool, head and tailstock, each on its own part of
+   * the bed.
+   *
+   * @param stance where the tool cuts
+   * @param tail the tailstock in its own place
+   * @param tip where its centre stands along the lathe [mm]
+   */
+  static LoopModel centred(Stance stance, Tailstock tail, double tip) {
+    CuttingLoop loop = new CuttingLoop(stance, Flexes.none());
+    loop.toolSide();
+    loop.spindle();
+    loop.tail(tail, tip);
+    Point p = stance.cut();
+    return new LoopModel(
+        loop.links, "tool", HEAD_END, List.of(p.x(), p.y(), p.z()), Map.of());
+  }
+
+  private void tail(Tailstock tail, double tip) {
+    Member saddle = stance.slides().get(stance.slides().size() - 1);
+    Member bed = machine.member(saddle.seat().on().orElseThrow());
+    Point zero = stance.zero(bed);
+    double by = tip - tail.model().point().get(2);
+    for (Link l : tail.model().links()) {
+      List<Double> at =
+          List.of(l.at().get(0) + zero.x(), l.at().get(1) + zero.y(), l.at().get(2) + by);
+      String from = l.from().equals("bed") ? "bed, tail end" : l.from();
+      links.add(new Link(l.name(), from, l.to(), at, l.stiffness(), l.doubt(), Map.of()));
+    }
+    double far = tail.model().links().get(0).at().get(2) + by;
+    Optional<Compliance> bar = BedBar.of(bed, far - ways(bed, saddle));
+    double[] at = array(zero);
+    at[1] -= bed.values().quantity("height").map(q -> q.value() / 2).orElse(0.0);
+    at[2] = far;
+    links.add(
+        bar.map(c -> Link.of("bed to the tail", top(bed), "bed, tail end", at, c, BedBar.DOUBT))
+            .orElseGet(() -> rigid("bed to the tail", top(bed), "bed, tail end", at)));
+  }
+
+  /** Where the saddle stands along the lathe. */
+  private double ways(Member bed, Member saddle) {
+    return WayStrips.of(saddle, bed, stance.travel().getOrDefault(saddle.name(), 0.0))
+        .map(w -> stance.zero(saddle).z() + w.middle().get(2))
+        .orElse(0.0);
   }
 
   private static double[] array(Point p) {
@@ -186,12 +235,10 @@ final class CuttingLoop {
     if (flex.isPresent()) {
       double[] at = array(flex.get().point());
       links.add(
-          Link.of("bed", "bed, head end", top(bed), at, flex.get().own(), doubt(bed, flex.get())));
+          Link.of("bed", HEAD_END, top(bed), at, flex.get().own(), doubt(bed, flex.get())));
       return;
     }
-    double far = WayStrips.of(saddle, bed, stance.travel().getOrDefault(saddle.name(), 0.0))
-        .map(w -> stance.zero(saddle).z() + w.middle().get(2))
-        .orElse(0.0);
+    double far = ways(bed, saddle);
     Member body = machine.member(stance.head().member().seat().on().orElse(""));
     double near = WayStrips.foot(body, bed)
         .map(w -> stance.zero(body).z() + w.middle().get(2))
@@ -201,14 +248,14 @@ final class CuttingLoop {
       double[] at = array(stance.zero(bed));
       at[1] -= bed.values().need("height").value() / 2;
       at[2] = far;
-      links.add(Link.of("bed", "bed, head end", top(bed), at, bar.get(), BedBar.DOUBT));
+      links.add(Link.of("bed", HEAD_END, top(bed), at, bar.get(), BedBar.DOUBT));
     } else {
       rigid.add(bed.name());
-      links.add(rigid("bed", "bed, head end", top(bed), array(stance.zero(bed))));
+      links.add(rigid("bed", HEAD_END, top(bed), array(stance.zero(bed))));
     }
   }
 
-  private void workSide() {
+  private double[] spindle() {
     Headstock head = stance.head();
     String holder = head.member().seat().on().orElse("");
     Member body = machine.member(holder);
@@ -216,9 +263,14 @@ final class CuttingLoop {
     nose[2] -= head.chucks().isEmpty() ? 0 : head.chuckLength();
     headstock(body);
     links.addAll(SpindleFlex.links(head, nose, "head", "nose"));
+    return nose;
+  }
+
+  private void workSide() {
+    spindle();
     jaws();
     double d = CutTopic.block(machine).need("diameter").value();
-    double l = CutTopic.overhang(machine);
+    double l = stance.cut().z() - stance.face().z();
     Material work = Materials.of(CutTopic.block(machine).needText("material"));
     double[][] alongZ = {{0, 1, 0}, {0, 0, 1}, {1, 0, 0}};
     Compliance bar =
@@ -241,11 +293,11 @@ final class CuttingLoop {
     Optional<Member> bed = body.seat().on().map(machine::member);
     Optional<TwoWays> foot = bed.flatMap(b -> WayStrips.foot(body, b));
     if (foot.isEmpty()) {
-      links.add(rigid("headstock on the bed", "bed, head end", "head", array(stance.face())));
+      links.add(rigid("headstock on the bed", HEAD_END, "head", array(stance.face())));
       return;
     }
     TwoWays w = WayStrips.moved(foot.get(), stance.zero(body));
-    joint(w, body.name() + " on the bed", "bed, head end", "head, foot");
+    joint(w, body.name() + " on the bed", HEAD_END, "head, foot");
     Optional<BarMember> upright =
         Boxes.foot(body)
             .flatMap(b -> Uprights.of(body, b, stance.face().y() - stance.zero(body).y()));

@@ -82,7 +82,7 @@ final class MemberBody {
   }
 
   private static Shape round(Point at, Values f) {
-    int axis = Axis.valueOf(f.needText("axis")).ordinal();
+    int axis = Axis.valueOf(f.needText("axis")).number();
     double[] p = {at.x(), at.y(), at.z()};
     return new Shape.Cylinder(
         axis,

@@ -29,7 +29,10 @@ public final class RigidityStudy {
       Source.practice("grey iron is brittle; the nut of a T-slot pries its lip up");
   private static final String[] WAYS = {"across", "upright", "along"};
   private static final double LEAST_LOSS = 5e-4;
-  private static final String GUARD = "rigidity/cut";
+
+  /** What findings speak of that tell the difference of two states, not one of them. */
+  public static final String DIFFERENCE = "rigidity/difference";
+
 
   /** How much is reckoned by finite elements. */
   public enum Depth {
@@ -160,9 +163,10 @@ public final class RigidityStudy {
     if (old.isPresent() && now.isPresent()) {
       for (Member slide : now.get().slides()) {
         Member was = before.members().get(slide.name());
-        boolean both =
-            was != null && MemberBody.of(was).isPresent() && MemberBody.of(slide).isPresent();
-        if (both && !MemberBody.of(was).equals(MemberBody.of(slide))) {
+        if (was != null
+            && MemberBody.of(was).isPresent()
+            && MemberBody.of(slide).isPresent()
+            && !MemberBody.of(was).equals(MemberBody.of(slide))) {
           findings.addAll(cost(old.get(), now.get(), was, slide, flexes));
         }
       }
@@ -202,7 +206,7 @@ public final class RigidityStudy {
     findings.add(
         new Finding(
             Finding.Rank.CAUTION,
-            GUARD,
+            DIFFERENCE,
             "A thin lip or web in grey iron can crack under a clamp without warning, and milling an"
                 + " old casting may warp it by more than it loses in rigidity: rough it, let it rest,"
                 + " scrape it after. Strength and shock are not judged here.",
@@ -212,7 +216,7 @@ public final class RigidityStudy {
   }
 
   private static Finding note(String sentence, Source source) {
-    return new Finding(Finding.Rank.NOTE, GUARD, sentence, "", source);
+    return new Finding(Finding.Rank.NOTE, DIFFERENCE, sentence, "", source);
   }
 
   private static String sentence(String slide, String where, SlideFlex a, SlideFlex b) {

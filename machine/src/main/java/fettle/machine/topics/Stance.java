@@ -32,8 +32,20 @@ record Stance(
     Point face,
     Point cut) {
 
+  private static final double REACH = 0.5;
+
   /** Returns the usual cut, if the book tells of a spindle and of slides on a bed. */
   static Optional<Stance> of(Machine machine) {
+    return of(machine, CutTopic.overhang(machine));
+  }
+
+  /**
+   * Returns a cut so far from the jaws.
+   *
+   * @param machine the lathe
+   * @param distance from the jaws to the tool [mm]
+   */
+  static Optional<Stance> of(Machine machine, double distance) {
     Optional<Headstock> head = Headstock.of(machine);
     List<Member> slides = slides(machine);
     if (head.isEmpty() || slides.isEmpty()) {
@@ -43,7 +55,7 @@ record Stance(
     Point axis = zero(machine, head.get().member(), Map.of());
     Point face = new Point(axis.x(), axis.y(), face(machine, head.get()));
     Point cut =
-        face.plus(new Point(block.need("diameter").value() / 2, 0, block.need("overhang").value()));
+        face.plus(new Point(block.need("diameter").value() / 2, 0, distance));
     return Optional.of(
         new Stance(machine, head.get(), slides, travel(machine, slides, cut), face, cut));
   }
@@ -92,7 +104,7 @@ record Stance(
       double[] is = {
         zero.x() + (post[0][0] + post[1][0]) / 2, 0, zero.z() + (post[0][2] + post[1][2]) / 2
       };
-      int axis = seat.axis().ordinal();
+      int axis = seat.axis().number();
       double next = travel.getOrDefault(m.name(), 0.0) + wanted[axis] - is[axis];
       if (seat.axis() != Axis.Y) {
         travel.put(m.name(), Math.min(seat.travel().value(), Math.max(0, next)));
@@ -120,6 +132,13 @@ record Stance(
                         "rigidity",
                         new fettle.machine.text.Node.Mapping(
                             Map.of(), fettle.machine.text.Place.file(""))));
+  }
+
+  /** Tells whether the slides bring the tool to the cut. */
+  boolean reached() {
+    Member carrier = slides.get(0);
+    double[][] post = Boxes.highest(carrier).orElse(new double[2][3]);
+    return Math.abs(zero(carrier).z() + (post[0][2] + post[1][2]) / 2 - cut.z()) < REACH;
   }
 
   /** Returns where a member's zero lies in the lathe. */

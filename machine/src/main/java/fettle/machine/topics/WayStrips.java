@@ -43,7 +43,7 @@ final class WayStrips {
     if (foot.isEmpty() || seat.axis() == Axis.Y) {
       return Optional.empty();
     }
-    int along = seat.axis().ordinal();
+    int along = seat.axis().number();
     int across = 2 - along;
     double low = foot.get()[0][along];
     double high = foot.get()[1][along];

@@ -2,6 +2,7 @@ package fettle.mechanics.loop;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -122,6 +123,55 @@ public record LoopModel(
     }
     shares.sort((a, b) -> Double.compare(b.share(), a.share()));
     return List.copyOf(shares);
+  }
+
+  /**
+   * How the bodies move under a force between tool and work, all told at the point of cut.
+   *
+   * @param against the body that counts as still
+   * @param force force on the tool, its opposite on the work: x, y, z [N]
+   * @return for each body ux, uy, uz [mm] and the turns about x, y, z [rad]
+   */
+  public Map<String, List<Double>> motions(String against, double... force) {
+    Assembly assembly = Assembly.of(this);
+    double[] u = assembly.solve(assembly.pair(tool, work, Arrays.copyOf(force, 6)));
+    double[] still = assembly.motion(against, u);
+    Map<String, List<Double>> motions = new LinkedHashMap<>();
+    for (Link l : links) {
+      for (String body : List.of(l.from(), l.to())) {
+        double[] own = assembly.motion(body, u);
+        Arrays.setAll(own, i -> own[i] - still[i]);
+        motions.put(body, Link.list(own));
+      }
+    }
+    return motions;
+  }
+
+  /**
+   * A force on a body at a point.
+   *
+   * @param body the body
+   * @param at the point: x, y, z [mm]
+   * @param force the force: x, y, z [N]
+   */
+  public record Pull(String body, List<Double> at, List<Double> force) {}
+
+  /**
+   * Give under forces that hold each other in balance: the sum of each force times the way its
+   * point goes along it.
+   *
+   * @param pulls the forces
+   * @return twice the strain energy [N mm]
+   */
+  public double give(List<Pull> pulls) {
+    Assembly assembly = Assembly.of(this);
+    double[] f = assembly.load(pulls);
+    double[] u = assembly.solve(f);
+    double sum = 0;
+    for (int i = 0; i < f.length; i++) {
+      sum += f[i] * u[i];
+    }
+    return sum;
   }
 
   private static double length(double[] direction) {

@@ -30,7 +30,7 @@ public record TwoWays(
   /** Refuses strips without area or springs. */
   public TwoWays {
     middle = List.copyOf(middle);
-    if (along != 0 && along != 2 || middle.size() != 3) {
+    if ((along != 0 && along != 2) || middle.size() != 3) {
       throw new IllegalArgumentException("ways: they run along x or z, about a point of three");
     }
     Limits.positive("L", length, Unit.MM);

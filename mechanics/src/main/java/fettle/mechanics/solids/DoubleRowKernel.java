@@ -193,7 +193,15 @@ final class DoubleRowKernel {
   }
 
   private void pairEach(
-      double[] a, double[] b, double[] alone, double[] k, int aa, int ab, int bb, int single, int n) {
+      double[] a,
+      double[] b,
+      double[] alone,
+      double[] k,
+      int aa,
+      int ab,
+      int bb,
+      int single,
+      int n) {
     System.arraycopy(a, 0, s, 0, n);
     System.arraycopy(b, 0, u, 0, n);
     System.arraycopy(alone, 0, v, 0, n);

@@ -178,8 +178,7 @@ final class Holding {
           for (int a = 0; a < 4; a++) {
             nodes.add(four[a]);
             for (int b = 0; b < 4; b++) {
-              areas.add(
-                  even * u[2 * (a & 1) + (b & 1)] * v[2 * (a >> 1) + (b >> 1)]);
+              areas.add(even * u[2 * (a & 1) + (b & 1)] * v[2 * (a >> 1) + (b >> 1)]);
             }
           }
           for (int c = 0; c < 3; c++) {

@@ -106,11 +106,7 @@ final class Rows {
   private void fillLayer(Cells cells, int k) {
     for (int j = 0; j < cells.ny; j++) {
       System.arraycopy(
-          cells.fill,
-          cells.cellIndex(0, j, k),
-          fill,
-          k * apart + j * (cells.nx + 1),
-          cells.nx);
+          cells.fill, cells.cellIndex(0, j, k), fill, k * apart + j * (cells.nx + 1), cells.nx);
     }
   }
 

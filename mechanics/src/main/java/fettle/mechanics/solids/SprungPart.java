@@ -100,8 +100,7 @@ public record SprungPart(Elastic material, List<Support.Springs> springs, Patch 
     Grid fine = coarse.halved();
     int n = states.size();
     Solved[] solved = new Solved[2 * n];
-    Workers.run(
-        2 * n, i -> solved[i] = solved(states.get(i % n), i < n ? fine : coarse));
+    Workers.run(2 * n, i -> solved[i] = solved(states.get(i % n), i < n ? fine : coarse));
     List<Flex> list = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       Solved good = solved[i];
