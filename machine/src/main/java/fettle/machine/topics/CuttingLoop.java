@@ -147,7 +147,7 @@ final class CuttingLoop {
     bed();
   }
 
-  private static String top(Member m) {
+  static String top(Member m) {
     return m.name() + ", top";
   }
 

@@ -62,8 +62,24 @@ public final class RigidityStudy {
       return List.of(old, old);
     }
     Study now = topic.study(after, Optional.empty());
-    Study cost = Study.orReason(topic.name(), "cost of the cut", () -> cost(before, after, flexes));
-    return List.of(old, now.and(cost).and(compared(before, after, flexes)));
+    return List.of(old, now.and(new Study(List.of(), difference(before, after, flexes))));
+  }
+
+  /**
+   * What a change costs or brings, with members whose metal it alters reckoned by finite elements:
+   * a few seconds of work.
+   *
+   * @param before the lathe before
+   * @param after the lathe after
+   */
+  public static List<Finding> difference(Machine before, Machine after) {
+    Flexes.Extent extent = Flexes.Extent.CHANGED;
+    return difference(before, after, new Flexes(List.of(before, after), extent, member -> {}));
+  }
+
+  private static List<Finding> difference(Machine before, Machine after, Flexes flexes) {
+    Study cost = Study.orReason("rigidity", "cost of the cut", () -> cost(before, after, flexes));
+    return cost.and(compared(before, after, flexes)).findings();
   }
 
   /**
@@ -76,8 +92,7 @@ public final class RigidityStudy {
   public static List<Finding> atOnce(Machine before, Machine after) {
     List<Finding> findings = new ArrayList<>();
     for (Member m : after.members().values()) {
-      Member was = before.members().get(m.name());
-      if (was != null && !MemberBody.of(was).equals(MemberBody.of(m))) {
+      if (altered(before, m)) {
         String sentence =
             "The change alters the metal of the "
                 + m.name()
@@ -88,6 +103,16 @@ public final class RigidityStudy {
     }
     findings.addAll(compared(before, after, Flexes.none()).findings());
     return findings;
+  }
+
+  /** Tells whether the metal of a member is altered, told feature by feature in both states. */
+  public static boolean altered(Machine before, Machine after) {
+    return after.members().values().stream().anyMatch(m -> altered(before, m));
+  }
+
+  private static boolean altered(Machine before, Member is) {
+    Member was = before.members().get(is.name());
+    return was != null && !MemberBody.of(was).equals(MemberBody.of(is));
   }
 
   /** In one sentence, how much stiffer the loop is and which shares moved. */
