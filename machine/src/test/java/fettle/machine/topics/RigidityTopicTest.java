@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import fettle.machine.lathe.Machine;
 import fettle.mechanics.base.Working;
+import fettle.mechanics.loop.LoopModel;
 import fettle.mechanics.solids.Body;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -123,6 +124,62 @@ class RigidityTopicTest {
         .anyMatch(
             f -> f.sentence().contains("under the rear tool post") && !f.sentence().contains("-"));
     assertThat(both.get(1).findings()).anyMatch(f -> f.rank() == Finding.Rank.CAUTION);
+  }
+
+  /** The bar of the first answer stands for the bed within its stated doubt, twice. */
+  @Test
+  void theBedAsABarAgreesWithItsElements() {
+    Machine machine = DemoLathe.with();
+    Stance stance = Stance.of(machine).orElseThrow();
+    Flexes all = new Flexes(List.of(machine), Flexes.Extent.ALL, member -> {});
+    double bar = bed(CuttingLoop.of(stance, Flexes.none()).model());
+    double elements = bed(CuttingLoop.of(stance, all).model());
+    assertThat(elements / bar).isBetween(1 / BedBar.DOUBT, BedBar.DOUBT);
+  }
+
+  private static double bed(LoopModel model) {
+    return model.shares(1, 0, 0).stream()
+        .filter(s -> s.name().equals("bed"))
+        .mapToDouble(LoopModel.Share::compliance)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void farFromTheJawsTheWorkGivesMoreAndBetweenCentresLess() {
+    TravelMap map = TravelMap.of(DemoLathe.with()).orElseThrow();
+    assertThat(map.chucked()).hasSizeGreaterThan(4);
+    for (int i = 1; i < map.chucked().size(); i++) {
+      assertThat(map.chucked().get(i).diameter())
+          .isGreaterThan(map.chucked().get(i - 1).diameter());
+    }
+    double usual = 1 / loop(DemoLathe.with(), 0);
+    assertThat(map.chucked())
+        .anySatisfy(
+            s -> assertThat(s.across()).isCloseTo(usual, within(1e-6 * usual)));
+    assertThat(map.centred()).isNotEmpty().allMatch(s -> s.across() > usual);
+  }
+
+  /** All of the give is the motion of tool and work, and the bed under the head stands still. */
+  @Test
+  void thePortraitMovesAsTheLoopGives() {
+    Machine machine = DemoLathe.with();
+    RigidityPortrait portrait = RigidityPortrait.of(machine, 50, 0, 0).orElseThrow();
+    assertThat(portrait.give()).isCloseTo(50 * loop(machine, 0), within(1e-9));
+    assertThat(portrait.pieces())
+        .anySatisfy(
+            p -> {
+              assertThat(p.name()).isEqualTo("bed");
+              assertThat(p.motion()).allMatch(v -> v == 0);
+            });
+  }
+
+  @Test
+  void aChangeThatLeavesTheLoopAloneIsNotSpokenOf() {
+    assertThat(RigidityStudy.atOnce(DemoLathe.with(), DemoLathe.with("saddle-dial"))).isEmpty();
+    assertThat(RigidityStudy.atOnce(DemoLathe.with(), DemoLathe.with("ball-headstock")))
+        .hasSize(1)
+        .allMatch(f -> f.sentence().contains("stiffer") && f.sentence().contains("front bearing"));
   }
 
   private static double value(Study study, String id) {
