@@ -120,6 +120,7 @@ final class Routes {
     routes.get("/clamp", page(JointsRoom::clamp, engine));
     routes.get("/fits", page(JointsRoom::fits, engine));
     routes.get("/spindle", page(SpindleRoom::spindle, engine));
+    routes.get("/rigidity", page(RigidityRoom::page, engine));
     routes.get("/cuts", page(SpindleRoom::cuts, engine));
     routes.get("/clearance", page(ClearanceRoom::page, engine));
     routes.get(
