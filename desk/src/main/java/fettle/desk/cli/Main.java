@@ -159,6 +159,7 @@ public final class Main {
     commands.put("gearing", GearingCommand::new);
     commands.put("prove", ProveCommand::new);
     commands.put("sheets", SheetsCommand::new);
+    commands.put("pack", PackCommand::new);
     commands.put("order", OrderCommand::new);
     commands.put("wiring", WiringCommand::new);
     commands.put("reckon", ReckonCommand::new);
@@ -190,6 +191,8 @@ public final class Main {
         "  fettle wiring BOOK [CHANGE...]     wires and terminals of the control box, checked");
     to.println(
         "  fettle sheets BOOK --out DIR       drawings, solids and parts lists of the changes");
+    to.println(
+        "  fettle pack BOOK CHANGE            all that is needed to make a change, as one PDF");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");
     to.println("  fettle desk BOOK                   the book as pages, on this machine only");
     to.println("  fettle completion                  completion of words for bash and zsh");

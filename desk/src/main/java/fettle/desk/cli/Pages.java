@@ -17,6 +17,16 @@ final class Pages {
 
   private Pages() {}
 
+  /** Returns a file within a folder; a name that leads out of it is refused. */
+  static Path within(Path folder, String name) {
+    Path root = folder.toAbsolutePath().normalize();
+    Path file = root.resolve(name).normalize();
+    if (!file.startsWith(root) || file.equals(root)) {
+      throw Failure.input("'" + name + "' leads out of the folder " + folder);
+    }
+    return file;
+  }
+
   static void write(Path file, Consumer<HtmlTemplateOutput> template) {
     TemplateOutput text = new StringOutput();
     template.accept(new OwaspHtmlTemplateOutput(text));

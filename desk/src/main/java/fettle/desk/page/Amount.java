@@ -14,6 +14,9 @@ public record Amount(String number, String doubt, String unit) {
 
   private static final int DIGITS = 5;
 
+  /** A doubt so much smaller than its value is left over from rounding. */
+  private static final double ROUNDING = 1e-12;
+
   /**
    * Rounds a quantity: two digits of the doubt, or five digits if there is none.
    *
@@ -27,7 +30,7 @@ public record Amount(String number, String doubt, String unit) {
     double shown = unit.fromCoherent(value);
     double width =
         unit.reciprocal() ? Math.abs(shown * doubt / value) : doubt / unit.factor().toDouble();
-    if (!(width > 0) || !Double.isFinite(width)) {
+    if (!(width > ROUNDING * Math.abs(shown)) || !Double.isFinite(width)) {
       return new Amount(minus(Numbers.significant(shown, DIGITS)), "", symbol(unit));
     }
     int places = Math.max(0, Math.min(9, 1 - (int) Math.floor(Math.log10(width))));

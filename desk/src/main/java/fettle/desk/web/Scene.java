@@ -2,6 +2,8 @@ package fettle.desk.web;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import fettle.desk.picture.Elevations;
+import fettle.desk.picture.Stand;
 import fettle.machine.lathe.Axis;
 import fettle.machine.lathe.Machine;
 import fettle.machine.lathe.Member;
