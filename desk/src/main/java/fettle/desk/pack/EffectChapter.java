@@ -21,6 +21,7 @@ import java.util.Map;
 final class EffectChapter {
 
   private static final int EACH = 2;
+  private static final double LEAST = 0.01;
 
   private EffectChapter() {}
 
@@ -120,6 +121,7 @@ final class EffectChapter {
     Map<String, List<Row>> byTopic = new LinkedHashMap<>();
     source.forecast().rows().stream()
         .filter(r -> r.verdict() == Verdict.BETTER || r.verdict() == Verdict.WORSE)
+        .filter(r -> sureness(r) > 0)
         .sorted(Comparator.comparingDouble((Row r) -> -sureness(r)))
         .forEach(
             r -> byTopic.computeIfAbsent(r.figure().topic(), t -> new ArrayList<>()).add(r));
@@ -134,7 +136,7 @@ final class EffectChapter {
     double size =
         Math.max(value(row.before().orElseThrow()), value(row.after().orElseThrow()));
     double share = size > 0 ? Math.abs(row.difference()) / size : 0;
-    return share * Math.min(20, Math.abs(row.difference()) / doubt);
+    return share < LEAST ? 0 : share * Math.min(20, Math.abs(row.difference()) / doubt);
   }
 
   private static double value(Figure figure) {
