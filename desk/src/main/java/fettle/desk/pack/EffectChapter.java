@@ -8,7 +8,6 @@ import fettle.machine.forecast.Row;
 import fettle.machine.forecast.Verdict;
 import fettle.machine.state.State;
 import fettle.machine.topics.Figure;
-import fettle.mechanics.base.Unit;
 import fettle.mechanics.base.Working;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -148,22 +147,11 @@ final class EffectChapter {
     Figure now = row.after().orElseThrow();
     Working a = old.working().orElseThrow();
     Working b = now.working().orElseThrow();
-    Unit unit = measure.shown(b.unit());
     return new Block.Ticks(
         now.subject() + ": " + now.name(),
         Amount.of(a.value(), a.doubt(), a.unit(), measure).text(),
         Amount.of(b.value(), b.doubt(), b.unit(), measure).text(),
         row.verdict().words(),
-        Bar.of(
-            unit.fromCoherent(a.value()),
-            width(a, unit),
-            unit.fromCoherent(b.value()),
-            width(b, unit)));
-  }
-
-  private static double width(Working w, Unit unit) {
-    return unit.reciprocal()
-        ? Math.abs(unit.fromCoherent(w.value()) * w.doubt() / w.value())
-        : w.doubt() / unit.factor().toDouble();
+        Bar.of(a, b, measure));
   }
 }

@@ -90,7 +90,7 @@ final class Routes {
     routes.get(
         "/lathe",
         page(LatheRoom::lathe, JtelatheGenerated::render, JtelathepictureGenerated::render));
-    routes.get("/lathe.json", c -> c.contentType("application/json").result(Scene.json(visit(c))));
+    routes.get("/lathe.json", c -> c.contentType("application/json").result(Solids.json(visit(c))));
     routes.get("/member", page(LatheRoom::member, JtememberGenerated::render));
     routes.get(
         "/changes",

@@ -1,9 +1,7 @@
-package fettle.desk.web;
+package fettle.desk.picture;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import fettle.desk.picture.Elevations;
-import fettle.desk.picture.Stand;
 import fettle.machine.lathe.Axis;
 import fettle.machine.lathe.Machine;
 import fettle.machine.lathe.Member;
@@ -15,30 +13,32 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /** The lathe's members as data for the picture in three dimensions. */
-final class Scene {
+public final class Scene {
 
   private static final JsonFactory FACTORY = new JsonFactory();
 
   private Scene() {}
 
-  static String json(Visit visit) {
-    Chosen chosen = visit.chosen();
-    Machine machine = LatheRoom.machine(visit, chosen);
-    Set<String> planned =
-        Chosen.of(visit.opened(), "")
-            .state()
-            .machine()
-            .map(m -> Elevations.differing(m, machine))
-            .orElse(Set.of());
-    Stand stand = Stand.of(machine, LatheRoom.positions(visit, machine));
+  /**
+   * Returns the members of a lathe as JSON.
+   *
+   * @param machine the lathe
+   * @param stand where its members stand
+   * @param planned members that are drawn as planned
+   * @param href where a member leads
+   */
+  public static String json(
+      Machine machine, Stand stand, Set<String> planned, UnaryOperator<String> href) {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = FACTORY.createGenerator(text)) {
       json.writeStartObject();
       json.writeArrayFieldStart("members");
       for (Member member : machine.members().values()) {
-        member(json, member, stand, chosen, planned.contains(member.name()));
+        String leads = href.apply(member.name());
+        member(json, member, stand, leads, planned.contains(member.name()));
       }
       json.writeEndArray();
       json.writeEndObject();
@@ -49,11 +49,11 @@ final class Scene {
   }
 
   private static void member(
-      JsonGenerator json, Member member, Stand stand, Chosen chosen, Boolean planned)
+      JsonGenerator json, Member member, Stand stand, String href, Boolean planned)
       throws IOException {
     json.writeStartObject();
     json.writeStringField("name", member.name());
-    json.writeStringField("href", LatheRoom.member(member.name(), chosen));
+    json.writeStringField("href", href);
     json.writeStringField("on", member.seat().on().orElse(""));
     json.writeBooleanField("planned", planned);
     point(json, "at", member.seat().at());
