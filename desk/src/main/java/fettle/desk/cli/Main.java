@@ -160,6 +160,7 @@ public final class Main {
     commands.put("prove", ProveCommand::new);
     commands.put("sheets", SheetsCommand::new);
     commands.put("pack", PackCommand::new);
+    commands.put("publish", PublishCommand::new);
     commands.put("order", OrderCommand::new);
     commands.put("wiring", WiringCommand::new);
     commands.put("reckon", ReckonCommand::new);
@@ -193,6 +194,8 @@ public final class Main {
         "  fettle sheets BOOK --out DIR       drawings, solids and parts lists of the changes");
     to.println(
         "  fettle pack BOOK CHANGE            all that is needed to make a change, as one PDF");
+    to.println(
+        "  fettle publish BOOK --out DIR      the book as pages for any web host, or from disk");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");
     to.println("  fettle desk BOOK                   the book as pages, on this machine only");
     to.println("  fettle completion                  completion of words for bash and zsh");

@@ -10,6 +10,8 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 import java.util.function.Consumer;
 
 /** Writes files whole or not at all. */
@@ -43,9 +45,9 @@ final class Pages {
       if (folder != null) {
         Files.createDirectories(folder);
       }
-      Path fresh = Files.createTempFile(folder, ".fettle-", ".part");
+      Path fresh = file.resolveSibling(".fettle-" + UUID.randomUUID() + ".part");
       try {
-        Files.write(fresh, bytes);
+        Files.write(fresh, bytes, StandardOpenOption.CREATE_NEW);
         move(fresh, file);
       } finally {
         Files.deleteIfExists(fresh);

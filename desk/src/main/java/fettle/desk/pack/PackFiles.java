@@ -66,6 +66,22 @@ public record PackFiles(
     return new PackFiles(pack, files, draughts.faults, pack.fresh(issues));
   }
 
+  /** Returns the drawings by the path of their files, without ending. */
+  public Map<String, Chapter.Drawing> paths() {
+    List<Chapter.Drawing> drawings =
+        pack.chapters().stream().flatMap(c -> c.drawings().stream()).toList();
+    Map<String, Chapter.Drawing> paths = new java.util.LinkedHashMap<>();
+    boolean assembly = files.containsKey("assembly.svg");
+    for (int i = 0; i < drawings.size(); i++) {
+      String path =
+          assembly && i == 0
+              ? "assembly"
+              : "sheets/" + pack.source().parts().get(i - (assembly ? 1 : 0)).key();
+      paths.put(path, drawings.get(i));
+    }
+    return paths;
+  }
+
   private static byte[] bytes(String text) {
     return text.getBytes(StandardCharsets.UTF_8);
   }

@@ -28,26 +28,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** {@code fettle pack} from end to end on a small book. */
 class PackCommandTest {
 
-  private static final String CHANGE =
-      """
-      title: Two parts
-      reason: To try it.
-      benefit: It is tried.
-      cost: 47.11 EUR
-      hours: 3 h
-      differs: {members: {slide: {mass: 3 kg}}}
-      assembly: [pin, plate]
-      parts:
-        pin: {what: A pin., material: C45, stock: bar 10 mm, recipe: pin, price: 47.11 EUR}
-        plate: {what: A plate., material: S235, stock: flat, recipe: plate}
-      purchases:
-        springs: {what: Two springs., designation: 0.5 x 4 x 12, quantity: 2, lead time: 3 d}
-      steps:
-        turn: {do: Turn the pin., hours: 1 h, lathe: used, makes: [pin]}
-        fit: {do: Fit both., hours: 2 h, lathe: down, after: [turn]}
-      caution: [Mind the spring.]
-      """;
-
   @TempDir private Path folder;
   private Path book = Path.of("");
   private Path out = Path.of("");
@@ -56,35 +36,11 @@ class PackCommandTest {
   void write() throws IOException {
     book = folder.resolve("book");
     out = folder.resolve("out");
-    put(
-        "machine.yaml",
-        """
-        fettle: 1
-        name: Small
-        lathe: {centre height: 90 mm, between centres: 300 mm}
-        members:
-          bed:
-            seat: {kind: fixed}
-            envelope: {body: {kind: box, x: 100 mm, y: 80 mm, z: 500 mm}}
-          slide:
-            seat: {kind: sliding, on: bed, axis: Z, travel: 100 mm, at: {y: 80 mm}}
-            length: 60 mm
-            envelope: {body: {kind: cylinder, axis: Z, at: {y: 30 mm}, diameter: 50 mm, length: 60 mm}}
-        """);
-    put("shop.yaml", "owner: A workshop\nlicence: For private use.\n");
-    put("changes/pair.yaml", CHANGE);
-    put(
-        "parts/pin.yaml",
-        "title: Pin\nturned: {outside: [{cylinder: {diameter: 8 mm h6, length: 30 mm}}]}\n");
-    put(
-        "parts/plate.yaml",
-        "title: Plate\nblock: {length: = members.slide.length, width: 20 mm, height: 9 mm}\n");
+    SmallBook.write(book);
   }
 
   private void put(String file, String text) throws IOException {
-    Path path = book.resolve(file);
-    Files.createDirectories(Objects.requireNonNull(path.getParent()));
-    Files.writeString(path, text);
+    SmallBook.put(book, file, text);
   }
 
   private Told pack(Path to, String date, String... more) {
@@ -125,7 +81,7 @@ class PackCommandTest {
   @Test
   void whatChangedIsListedAndItsDrawingIsMarked() throws IOException {
     pack(out, "2026-01-15");
-    put("changes/pair.yaml", CHANGE.replace("Mind the spring.", "Mind the long spring."));
+    put("changes/pair.yaml", SmallBook.CHANGE.replace("Mind the spring.", "Mind the long spring."));
     put(
         "parts/pin.yaml",
         "title: Pin\nturned: {outside: [{cylinder: {diameter: 8 mm h6, length: 31 mm}}]}\n");
@@ -135,7 +91,7 @@ class PackCommandTest {
     assertThat(files(out).get("pair/issues.csv")).contains("A,2026-01-15,First", "B,2026-02-02,");
     try (PDDocument pdf = read(out.resolve("pair/pack.pdf"))) {
       String text = new PDFTextStripper().getText(pdf);
-      assertThat(text).contains("A3 rev A", "rev B, changed", "Record of revisions");
+      assertThat(text).contains(" rev A", " rev B, changed", "Record of revisions");
     }
   }
 
@@ -192,7 +148,7 @@ class PackCommandTest {
   @Test
   void textOfTheBookIsTextAndNothingElse() throws IOException {
     String sly = "(a) Tj ET /OpenAction << /S /JavaScript >> <script>alert(1)</script> \\u0000 ==";
-    put("changes/pair.yaml", CHANGE.replace("To try it.", "'" + sly + "'"));
+    put("changes/pair.yaml", SmallBook.CHANGE.replace("To try it.", "'" + sly + "'"));
     put("shop.yaml", "owner: A workshop\nlicence: '" + "endstream /Launch ".repeat(300) + "'\n");
     Told told = pack(out, "2026-01-15");
     assertThat(told.status()).isBetween(0, 3);
