@@ -50,7 +50,9 @@ final class SheetsCommand implements Command {
         chosen(read.orThrow(() -> Failure.input(read.problems())), given.option("--part", ""));
     SheetBatch batch =
         new SheetBatch(
-            Books.folder(out), Heads.of(book, Dates.given("--date", given.option("--date", ""))), terminal);
+            Books.folder(out),
+            Heads.of(book, Dates.given("--date", given.option("--date", ""))),
+            terminal);
     batch.parts(parts);
     if (given.option("--part", "").isEmpty()) {
       changes.forEach(

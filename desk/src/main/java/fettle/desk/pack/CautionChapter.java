@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** What can hurt somebody: what the change itself says, and what the work on such a thing asks. */
@@ -70,7 +71,7 @@ final class CautionChapter {
       own.forEach(c -> blocks.add(new Block.Caution(c)));
     }
     blocks.add(new Block.Heading("Of such work (common practice)"));
-    TreeSet<String> words = new TreeSet<>();
+    Set<String> words = new TreeSet<>();
     names(source.change().differs(), words);
     RULES.forEach(
         (touch, rule) -> {
@@ -81,7 +82,7 @@ final class CautionChapter {
     return Chapter.of("Cautions", blocks);
   }
 
-  private static boolean touches(TreeSet<String> words, String touch) {
+  private static boolean touches(Set<String> words, String touch) {
     for (String one : touch.split("\\|", -1)) {
       if (words.stream().anyMatch(w -> w.contains(one))) {
         return true;
@@ -90,7 +91,7 @@ final class CautionChapter {
     return false;
   }
 
-  private static void names(Node node, TreeSet<String> words) {
+  private static void names(Node node, Set<String> words) {
     if (node instanceof Node.Mapping mapping) {
       mapping
           .entries()

@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
-/** The first page: what the pack is of, the lathe with what changes, and the figures that tell most. */
+/**
+ * The first page: what the pack is of, the lathe with what changes, and the figures that tell most.
+ */
 final class Cover {
 
   private static final double LEFT = 25;

@@ -16,7 +16,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** What a change does: figures before and after with their uncertainty, and what the forecast says. */
+/**
+ * What a change does: figures before and after with their uncertainty, and what the forecast says.
+ */
 final class EffectChapter {
 
   private static final int EACH = 2;
@@ -40,7 +42,8 @@ final class EffectChapter {
       blocks.add(new Block.Heading("What moves most, measured by its doubt"));
       blocks.addAll(telling);
       blocks.add(
-          new Block.Prose("Hollow tick: before. Filled tick: after. A tick is as wide as its doubt."));
+          new Block.Prose(
+              "Hollow tick: before. Filled tick: after. A tick is as wide as its doubt."));
     }
     if (page.sections().isEmpty()) {
       blocks.add(new Block.Prose("No figure of the lathe moves."));
@@ -78,8 +81,7 @@ final class EffectChapter {
           rows.add(List.of(title(section.title()) + ": " + subject));
         }
         rows.add(
-            List.of(
-                line.name(), line.before(), line.after(), line.difference(), line.verdict()));
+            List.of(line.name(), line.before(), line.after(), line.difference(), line.verdict()));
       }
     }
     return new Block.Grid(
@@ -122,8 +124,7 @@ final class EffectChapter {
         .filter(r -> r.verdict() == Verdict.BETTER || r.verdict() == Verdict.WORSE)
         .filter(r -> sureness(r) > 0)
         .sorted(Comparator.comparingDouble((Row r) -> -sureness(r)))
-        .forEach(
-            r -> byTopic.computeIfAbsent(r.figure().topic(), t -> new ArrayList<>()).add(r));
+        .forEach(r -> byTopic.computeIfAbsent(r.figure().topic(), t -> new ArrayList<>()).add(r));
     return byTopic.values().stream()
         .flatMap(rows -> rows.stream().limit(each))
         .map(r -> ticks(r, source.measure()))
@@ -132,8 +133,7 @@ final class EffectChapter {
 
   private static double sureness(Row row) {
     double doubt = row.doubt() > 0 ? row.doubt() : 1e-3 * Math.abs(row.difference());
-    double size =
-        Math.max(value(row.before().orElseThrow()), value(row.after().orElseThrow()));
+    double size = Math.max(value(row.before().orElseThrow()), value(row.after().orElseThrow()));
     double share = size > 0 ? Math.abs(row.difference()) / size : 0;
     return share < LEAST ? 0 : share * Math.min(20, Math.abs(row.difference()) / doubt);
   }

@@ -72,8 +72,7 @@ final class Lines {
   /** Returns how many characters of a long word go on a line; rather to a hyphen or slash. */
   private static int fitting(String word, double height, double room) {
     int most = 1;
-    while (most < word.length()
-        && Lettering.width(word.substring(0, most + 1), height) <= room) {
+    while (most < word.length() && Lettering.width(word.substring(0, most + 1), height) <= room) {
       most++;
     }
     for (int i = most; i > most / 2; i--) {

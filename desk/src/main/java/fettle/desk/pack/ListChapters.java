@@ -57,9 +57,7 @@ final class ListChapters {
   }
 
   private static String grams(double grams) {
-    return grams < 1000
-        ? Numbers.fixed(grams, 0) + " g"
-        : Numbers.fixed(grams / 1000, 2) + " kg";
+    return grams < 1000 ? Numbers.fixed(grams, 0) + " g" : Numbers.fixed(grams / 1000, 2) + " kg";
   }
 
   static Chapter buying(PackSource source) {
@@ -104,8 +102,7 @@ final class ListChapters {
   private static List<Block> costs(PackSource source, BuyingList.Cost cost) {
     List<Block> blocks = new ArrayList<>();
     if (source.shows(Held.PRICES)) {
-      String open =
-          cost.unpriced() > 0 ? "; " + cost.unpriced() + " lines have no price yet" : "";
+      String open = cost.unpriced() > 0 ? "; " + cost.unpriced() + " lines have no price yet" : "";
       blocks.add(
           new Block.Prose(
               "The list comes to "

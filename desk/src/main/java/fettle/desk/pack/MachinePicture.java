@@ -24,10 +24,24 @@ final class MachinePicture {
   private static final double PITCH = Math.toRadians(24);
   private static final int SIDES = 32;
 
-  private record Shape(String member, List<Facet> facets) {}
+  private record Shape(String member, List<Facet> facets) {
+    Shape {
+      facets = List.copyOf(facets);
+    }
+  }
 
-  /** A flat face seen from the front, its corners with their depth towards the eye. */
-  private record Facet(double[][] corners, boolean[] smooth, boolean seen) {}
+  /** A flat face as the eye has it, its corners with their depth towards the eye. */
+  private static final class Facet {
+    private final double[][] corners;
+    private final boolean[] smooth;
+    private final boolean seen;
+
+    Facet(double[][] corners, boolean[] smooth, boolean seen) {
+      this.corners = corners;
+      this.smooth = smooth;
+      this.seen = seen;
+    }
+  }
 
   private final List<Shape> shapes = new ArrayList<>();
 
@@ -50,7 +64,7 @@ final class MachinePicture {
     Box box = Box.NOTHING;
     for (Shape shape : shapes) {
       for (Facet facet : shape.facets()) {
-        for (double[] c : facet.corners()) {
+        for (double[] c : facet.corners) {
           box = box.with(c[0], c[1]);
         }
       }
@@ -65,21 +79,18 @@ final class MachinePicture {
             (room.y1() - room.y0()) / (box.y1() - box.y0()));
     double dx = (room.x0() + room.x1() - k * (box.x0() + box.x1())) / 2;
     double dy = (room.y0() + room.y1() - k * (box.y0() + box.y1())) / 2;
-    for (Shape shape : shapes) {
+    for (int i = 0; i < shapes.size(); i++) {
+      Shape shape = shapes.get(i);
       Pen pen = wide.contains(shape.member()) ? Pen.OUTLINE : Pen.NARROW;
+      List<double[][]> covers = covers(i);
       for (double[][] edge : edges(shape)) {
-        for (double[] part : Hiding.visible(edge, covers(shape))) {
+        for (double[] part : Hiding.visible(edge, covers)) {
           double[] a = Hiding.at(edge, part[0]);
           double[] b = Hiding.at(edge, part[1]);
           if (Math.hypot(a[0] - b[0], a[1] - b[1]) * k > 0.05) {
             marks.add(
                 Mark.Stroke.line(
-                    "machine",
-                    pen,
-                    k * a[0] + dx,
-                    k * a[1] + dy,
-                    k * b[0] + dx,
-                    k * b[1] + dy));
+                    "machine", pen, k * a[0] + dx, k * a[1] + dy, k * b[0] + dx, k * b[1] + dy));
           }
         }
       }
@@ -88,11 +99,14 @@ final class MachinePicture {
   }
 
   /** Returns every face that may hide an edge of a shape; a convex shape never hides its own. */
-  private List<double[][]> covers(Shape shape) {
+  private List<double[][]> covers(int own) {
     List<double[][]> covers = new ArrayList<>();
-    for (Shape other : shapes) {
-      if (other != shape) {
-        other.facets().stream().filter(Facet::seen).map(Facet::corners).forEach(covers::add);
+    for (int i = 0; i < shapes.size(); i++) {
+      if (i != own) {
+        shapes.get(i).facets().stream()
+            .filter(f -> f.seen)
+            .map(f -> f.corners)
+            .forEach(covers::add);
       }
     }
     return covers;
@@ -101,17 +115,15 @@ final class MachinePicture {
   /** Returns the edges of a shape that lie on a seen face; of a smooth one only its outline. */
   private static List<double[][]> edges(Shape shape) {
     List<double[][]> edges = new ArrayList<>();
-    for (Facet facet : shape.facets()) {
-      if (!facet.seen()) {
-        continue;
-      }
-      int n = facet.corners().length;
+    for (int f = 0; f < shape.facets().size(); f++) {
+      Facet facet = shape.facets().get(f);
+      int n = facet.seen ? facet.corners.length : 0;
       for (int i = 0; i < n; i++) {
-        double[] a = facet.corners()[i];
-        double[] b = facet.corners()[(i + 1) % n];
-        boolean both = beyond(shape, facet, a, b);
+        double[] a = facet.corners[i];
+        double[] b = facet.corners[(i + 1) % n];
+        boolean both = beyond(shape, f, a, b);
         boolean first = a[0] < b[0] || (a[0] == b[0] && a[1] < b[1]);
-        if (facet.smooth()[i] ? !both : !both || first) {
+        if (facet.smooth[i] ? !both : !both || first) {
           edges.add(new double[][] {a, b});
         }
       }
@@ -120,9 +132,10 @@ final class MachinePicture {
   }
 
   /** Tells whether the face on the other side of an edge is seen, too. */
-  private static boolean beyond(Shape shape, Facet facet, double[] a, double[] b) {
-    for (Facet other : shape.facets()) {
-      if (other != facet && other.seen() && holds(other, a) && holds(other, b)) {
+  private static boolean beyond(Shape shape, int own, double[] a, double[] b) {
+    for (int i = 0; i < shape.facets().size(); i++) {
+      Facet other = shape.facets().get(i);
+      if (i != own && other.seen && holds(other, a) && holds(other, b)) {
         return true;
       }
     }
@@ -130,7 +143,7 @@ final class MachinePicture {
   }
 
   private static boolean holds(Facet facet, double[] corner) {
-    for (double[] c : facet.corners()) {
+    for (double[] c : facet.corners) {
       if (Math.abs(c[0] - corner[0]) < 1e-6
           && Math.abs(c[1] - corner[1]) < 1e-6
           && Math.abs(c[2] - corner[2]) < 1e-6) {

@@ -210,8 +210,7 @@ public record Pack(
               + " of "
               + count;
       marks.add(
-          new Mark.Text(
-              "frame", words, PAGE_NUMBER, PAGE_NUMBER, 2.5, Mark.Reading.FROM_RIGHT));
+          new Mark.Text("frame", words, PAGE_NUMBER, PAGE_NUMBER, 2.5, Mark.Reading.FROM_RIGHT));
       if (drawing.news() == Chapter.News.CHANGED) {
         marks.addAll(triangle(sheet.format(), drawing.revision()));
       }

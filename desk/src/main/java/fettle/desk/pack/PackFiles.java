@@ -26,8 +26,7 @@ import java.util.function.Function;
  * @param faults what is wrong with its drawings; empty if nothing is
  * @param fresh whether this issue differs from the last
  */
-public record PackFiles(
-    Pack pack, Map<String, byte[]> files, List<String> faults, boolean fresh) {
+public record PackFiles(Pack pack, Map<String, byte[]> files, List<String> faults, boolean fresh) {
 
   private static final String REVISIONS = "revisions.csv";
   private static final String ISSUES = "issues.csv";

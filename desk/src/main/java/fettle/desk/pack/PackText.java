@@ -21,7 +21,7 @@ final class PackText {
       }
       for (Chapter.Drawing d : chapter.drawings()) {
         out.append(
-            clean(
+                clean(
                     d.sheet().number()
                         + " | "
                         + d.sheet().title()

@@ -161,8 +161,7 @@ final class Setter {
     double indent = 12;
     double height = Math.max(9, all.size() * PITCH + 3.4);
     room(height + 2);
-    page()
-        .add(Mark.Stroke.box("caution", Pen.OUTLINE, new Box(LEFT, y - height, RIGHT, y)));
+    page().add(Mark.Stroke.box("caution", Pen.OUTLINE, new Box(LEFT, y - height, RIGHT, y)));
     triangle(LEFT + 6, y - height / 2);
     double base = y - (height - (all.size() - 1) * PITCH - TEXT) / 2 - TEXT;
     for (String l : all) {
@@ -243,7 +242,7 @@ final class Setter {
   private void head(Block.Grid g, double[] x) {
     room(3 * PITCH + 6);
     line(Pen.OUTLINE, LEFT, y, RIGHT, y);
-    set(g, x, broken(g, x, g.columns().stream().map(Block.Column::head).toList()));
+    set(g, x, broken(x, g.columns().stream().map(Block.Column::head).toList()));
     line(Pen.SYMBOL, LEFT, y, RIGHT, y);
   }
 
@@ -261,7 +260,7 @@ final class Setter {
 
   /** A row that is higher than a page is cut. */
   private void row(Block.Grid g, double[] x, List<String> cells) {
-    List<List<String>> columns = broken(g, x, cells);
+    List<List<String>> columns = broken(x, cells);
     int most = columns.stream().mapToInt(List::size).max().orElse(1);
     for (int from = 0; from < most; from += MOST_LINES) {
       int to = Math.min(most, from + MOST_LINES);
@@ -284,7 +283,7 @@ final class Setter {
     }
   }
 
-  private static List<List<String>> broken(Block.Grid g, double[] x, List<String> cells) {
+  private static List<List<String>> broken(double[] x, List<String> cells) {
     List<List<String>> columns = new ArrayList<>();
     for (int i = 0; i < cells.size(); i++) {
       columns.add(Lines.of(cells.get(i), TEXT, x[i + 1] - x[i] - 2 * PAD));
@@ -314,8 +313,7 @@ final class Setter {
       widths[i] = Lettering.width(Lines.plain(f.heads().get(i)), TEXT) + 2 * PAD;
       for (List<String> row : f.rows()) {
         if (i < row.size()) {
-          widths[i] =
-              Math.max(widths[i], Lettering.width(Lines.plain(row.get(i)), TEXT) + 2 * PAD);
+          widths[i] = Math.max(widths[i], Lettering.width(Lines.plain(row.get(i)), TEXT) + 2 * PAD);
         }
       }
     }

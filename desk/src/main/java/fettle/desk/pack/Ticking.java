@@ -8,7 +8,9 @@ import fettle.sheets.marks.Point;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Before and after as two ticks on one scale: hollow before, filled after, as wide as the doubt. */
+/**
+ * Before and after as two ticks on one scale: hollow before, filled after, as wide as the doubt.
+ */
 final class Ticking {
 
   private static final double HALF = 1.5;

@@ -69,7 +69,9 @@ public record Bar(
         fettle.mechanics.base.Numbers.significant(to, 3));
   }
 
-  /** Lays the values of a figure before and after on one scale; a pitch in turns per inch is not. */
+  /**
+   * Lays the values of a figure before and after on one scale; a pitch in turns per inch is not.
+   */
   public static Bar of(Working old, Working now, Measure measure) {
     Unit unit = measure.shown(now.unit());
     if (unit.reciprocal()) {

@@ -19,7 +19,9 @@ import java.util.Optional;
 /** What a change does, each figure leading to its working on the same page. */
 record Effects(Forecast forecast, Measure measure) {
 
-  /** Returns the page of a forecast; a figure leads to its number behind a prefix, if there is one. */
+  /**
+   * Returns the page of a forecast; a figure leads to its number behind a prefix, if there is one.
+   */
   JointPage joint(String prefix) {
     List<Row> moved = forecast.moved();
     List<JointPage.Line> lines = new ArrayList<>();

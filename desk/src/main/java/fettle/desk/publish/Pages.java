@@ -276,9 +276,7 @@ final class Pages {
   }
 
   private Optional<String> amount(Values values, String key) {
-    return values
-        .quantity(key)
-        .map(q -> Amount.of(q.value(), q.doubt(), q.unit(), measure).text());
+    return values.quantity(key).map(q -> Amount.of(q.value(), q.doubt(), q.unit(), measure).text());
   }
 
   SiteChangePage change(PackFiles pack) {
@@ -364,8 +362,7 @@ final class Pages {
   private static Shell.Link packLink(PackFiles pack) {
     String key = pack.pack().source().change().key();
     return new Shell.Link(
-        folder(key) + "pack.pdf",
-        "The plan pack, " + size(pack.files().get("pack.pdf")) + " PDF");
+        folder(key) + "pack.pdf", "The plan pack, " + size(pack.files().get("pack.pdf")) + " PDF");
   }
 
   private static String size(byte @org.jspecify.annotations.Nullable [] bytes) {
@@ -382,9 +379,7 @@ final class Pages {
               for (String ending : List.of("svg", "pdf", "step", "3mf")) {
                 if (pack.files().containsKey(path + "." + ending)) {
                   String href = folder + path + "." + ending;
-                  files.add(
-                      new Shell.Link(
-                          coded(href), ending.toUpperCase(Locale.ROOT)));
+                  files.add(new Shell.Link(coded(href), ending.toUpperCase(Locale.ROOT)));
                 }
               }
               drawn.add(

@@ -91,6 +91,7 @@ final class Scripts {
     for (String one : found.group(1).split(",", -1)) {
       names.add(one.strip().replaceFirst("^(\\S+) as (\\S+)$", "$2:$1"));
     }
-    return found.replaceFirst(Matcher.quoteReplacement("return {" + String.join(",", names) + "};"));
+    return found.replaceFirst(
+        Matcher.quoteReplacement("return {" + String.join(",", names) + "};"));
   }
 }

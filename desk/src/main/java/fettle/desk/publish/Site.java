@@ -97,8 +97,7 @@ public record Site(Map<String, byte[]> files, List<String> faults) {
                   () -> new IllegalArgumentException("the lathe as it stands cannot be described"));
       open.book().changes().keySet().forEach(this::pack);
       Pages pages =
-          new Pages(
-              open, heads, machine, Measure.of(machine.values().needText("units")), packs);
+          new Pages(open, heads, machine, Measure.of(machine.values().needText("units")), packs);
       Forecast forecast = Forecast.of(open.book(), now, now);
       page("index.html", out -> JtelatheGenerated.render(out, null, pages.lathe(now, forecast)));
       page("changes.html", out -> JtechangesGenerated.render(out, null, pages.changes()));

@@ -1,5 +1,6 @@
 package fettle.desk.web;
 
+import fettle.desk.pack.PackFiles;
 import fettle.desk.page.EnginePage;
 import fettle.desk.page.RoomPage;
 import fettle.desk.page.ValuePage;
@@ -42,6 +43,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -250,7 +252,9 @@ final class Routes {
 
   private void rooms(RoutesConfig routes) {
     routes.get("/parts", page(PlainRooms::parts, JteroomGenerated::render));
-    routes.get("/order", page(PlainRooms::order, JteroomGenerated::render));
+    Template<EnginePage> engine = JteengineGenerated::render;
+    routes.get("/order", page(OrderRoom::page, engine));
+    packs(routes);
     routes.get("/proof", page(ProofRoom::list, JteproofGenerated::render));
     routes.get("/trial", page(ProofRoom::trial, JtetrialGenerated::render));
     routes.get("/readings", page(BenchRoom::page, JtereadingsGenerated::render));
@@ -266,6 +270,24 @@ final class Routes {
                     JtereckonerGenerated::render,
                     JtereckonanswerGenerated::render)
                 .handle(c));
+  }
+
+  /** Whether a pack was issued stands beside the book, so that its page is made every time. */
+  private void packs(RoutesConfig routes) {
+    routes.get(
+        "/packs",
+        c -> send(c, JteengineGenerated::render, PacksRoom.page(visit(c), shelf.reckoned())));
+    routes.get(
+        "/pack",
+        c -> {
+          PackFiles made = PacksRoom.made(visit(c), shelf.reckoned());
+          String name = made.pack().source().change().key();
+          c.contentType("application/pdf")
+              .header("Content-Disposition", "attachment; filename=\"" + name + ".pdf\"")
+              .result(Objects.requireNonNull(made.files().get("pack.pdf")));
+        });
+    routes.post(
+        "/pack", c -> c.redirect(PacksRoom.issue(seen(c), shelf.reckoned()), HttpStatus.SEE_OTHER));
   }
 
   private void refusals(RoutesConfig routes) {

@@ -50,9 +50,7 @@ class PublishCommandTest {
   }
 
   private Told publish(Path to, String... more) {
-    String[] args = {
-      "publish", book.toString(), "--out", to.toString(), "--date", "2026-01-15"
-    };
+    String[] args = {"publish", book.toString(), "--out", to.toString(), "--date", "2026-01-15"};
     return Told.of(Stream.concat(Stream.of(args), Stream.of(more)).toArray(String[]::new));
   }
 

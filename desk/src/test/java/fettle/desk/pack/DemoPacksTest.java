@@ -44,8 +44,7 @@ class DemoPacksTest {
     List<MadePart> parts = Objects.requireNonNull(MadeParts.of(book, List.of(key)).value());
     Map<String, Trial> trials = Objects.requireNonNull(Trials.read(files(), book).value());
     PackSource source =
-        PackSource.of(
-            files(), book, key, parts, trials, Heads.of(book, "2026-01-15"), Set.of());
+        PackSource.of(files(), book, key, parts, trials, Heads.of(book, "2026-01-15"), Set.of());
     PackFiles made = PackFiles.of(source, name -> Optional.empty(), name -> {});
     assertThat(made.faults()).isEmpty();
     return made.pack();

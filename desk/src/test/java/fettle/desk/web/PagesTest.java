@@ -42,6 +42,7 @@ final class PagesTest {
           "threads-820",
           "gearbox-1600",
           "spindle-820",
+          "order-820",
           "reckoner-390");
   private static final List<String> LEADS =
       List.of("0.4", "0.5", "0.6", "0.7", "0.8", "1", "1.25", "1.5", "1.75", "2", "2.5");
@@ -98,7 +99,8 @@ final class PagesTest {
     pages.put("cuts", "/cuts?state=as-planned");
     pages.put("history", "/history");
     pages.put("parts", "/parts");
-    pages.put("order", "/order");
+    pages.put("order", "/order?which=ideas,%20too");
+    pages.put("packs", "/packs");
     pages.put("proof", "/proof");
     pages.put("reckoners", "/reckoners");
     pages.put("reckoner", "/reckon/rack-travel?in.z1=13&in.z2=40&in.z3=15&in.m=16%20DP");

@@ -42,8 +42,7 @@ final class PublishedPagesTest {
         Objects.requireNonNull(BookFiles.read(Path.of("..", "examples", "dunlin-85")).value());
     Book book = Objects.requireNonNull(Book.read(files).value());
     Site site =
-        Site.of(
-            PublicBook.of(files, book), "2026-01-15", name -> Optional.empty(), change -> {});
+        Site.of(PublicBook.of(files, book), "2026-01-15", name -> Optional.empty(), change -> {});
     assertThat(site.faults()).isEmpty();
     for (Map.Entry<String, byte[]> file : site.files().entrySet()) {
       Path path = folder.resolve(file.getKey());
