@@ -162,6 +162,7 @@ public final class Main {
     commands.put("pack", PackCommand::new);
     commands.put("publish", PublishCommand::new);
     commands.put("order", OrderCommand::new);
+    commands.put("route", RouteCommand::new);
     commands.put("wiring", WiringCommand::new);
     commands.put("reckon", ReckonCommand::new);
     commands.put("desk", DeskCommand::new);
@@ -188,6 +189,7 @@ public final class Main {
     to.println(
         "  fettle prove BOOK [TRIAL...]       what readings say: good, not good or cannot tell");
     to.println("  fettle order BOOK                  in what order the changes are made; --buying");
+    to.println("  fettle route BOOK CHANGE           how each part of a change is made");
     to.println(
         "  fettle wiring BOOK [CHANGE...]     wires and terminals of the control box, checked");
     to.println(

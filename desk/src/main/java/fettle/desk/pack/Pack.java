@@ -70,6 +70,9 @@ public record Pack(
     if (!drawings.isEmpty()) {
       chapters.add(new Chapter("Drawings", List.of(), drawings));
     }
+    if (!source.parts().isEmpty()) {
+      chapters.add(MakingChapter.of(source));
+    }
     chapters.add(WorkChapter.of(source));
     chapters.add(SettingsChapter.of(source));
     WiringChapter.of(source).ifPresent(chapters::add);

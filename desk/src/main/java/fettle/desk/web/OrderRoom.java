@@ -23,6 +23,7 @@ import fettle.planning.order.Worklist;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,8 @@ final class OrderRoom {
   private static final Effort BRIEF = new Effort(10, 15);
 
   private static final int TICKS = 8;
+  private static final int DATES = 5;
+  private static final int LONGEST_NAME = 18;
   private static final String OPEN = "planned and under way";
   private static final String IDEAS = "ideas, too";
 
@@ -189,7 +192,9 @@ final class OrderRoom {
   private EnginePage.Picture chart(Schedule plan) {
     double finish = Math.max(1, plan.finish());
     List<OrderChart.Line> lines = new ArrayList<>();
-    for (String job : work.list().jobs()) {
+    List<String> jobs = new ArrayList<>(work.list().jobs());
+    jobs.sort(Comparator.comparingInt(job -> first(plan, job)));
+    for (String job : jobs) {
       List<OrderChart.Bar> bars = new ArrayList<>();
       for (Task task : work.list().tasks()) {
         if (task.job().equals(job)) {
@@ -200,12 +205,15 @@ final class OrderRoom {
                   OrderChart.Kind.valueOf(work.work(task.key()).kind().name())));
         }
       }
-      lines.add(new OrderChart.Line(job, bars));
+      String name =
+          job.length() > LONGEST_NAME ? job.substring(0, LONGEST_NAME - 1) + "…" : job;
+      lines.add(new OrderChart.Line(name, bars));
     }
     List<OrderChart.Tick> ticks = new ArrayList<>();
     String last = "";
-    for (int i = 0; i < TICKS; i++) {
-      double at = (double) i / TICKS;
+    int count = start.isPresent() ? DATES : TICKS;
+    for (int i = 0; i < count; i++) {
+      double at = (double) i / count;
       String words = when((int) (at * finish));
       if (!words.equals(last)) {
         ticks.add(new OrderChart.Tick(at, words));
@@ -215,6 +223,14 @@ final class OrderRoom {
     Drawing drawing = OrderChart.of(lines, ticks);
     return new EnginePage.Picture(
         drawing, "Along the time in the shop, not along the calendar.", EnginePage.Turn.STILL);
+  }
+
+  private int first(Schedule plan, String job) {
+    return work.list().tasks().stream()
+        .filter(t -> t.job().equals(job))
+        .mapToInt(t -> plan.start(t.key()))
+        .min()
+        .orElse(0);
   }
 
   private static EnginePage.Words legend() {
@@ -252,7 +268,7 @@ final class OrderRoom {
     }
     return new EnginePage.Table(
         "One step after the other, for one person.",
-        List.of("step", "when", "takes", "work", "what is done", ""),
+        List.of("step", "when", "takes", "work", "what is done", "with it"),
         rows);
   }
 

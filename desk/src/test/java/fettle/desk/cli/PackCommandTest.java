@@ -110,6 +110,7 @@ class PackCommandTest {
               "Parts list",
               "Buying list",
               "Drawings",
+              "How the parts are made",
               "Order of work",
               "Settings",
               "Cautions",
