@@ -31,14 +31,12 @@ import java.util.Set;
 /** Packs: made, downloaded and issued; and what would be published. */
 final class PacksRoom {
 
-  private static final String FOLDER = "packs";
-
   private PacksRoom() {}
 
-  static EnginePage page(Visit visit, Path reckoned) {
+  static EnginePage page(Visit visit, Path issued) {
     List<EnginePage.Section> sections = new ArrayList<>();
     for (Change change : visit.book().changes().values()) {
-      sections.add(section(change, reckoned.resolve(FOLDER).resolve(change.key())));
+      sections.add(section(change, issued.resolve(change.key())));
     }
     sections.add(published(visit));
     return new EnginePage(
@@ -129,14 +127,14 @@ final class PacksRoom {
   }
 
   /** Makes the pack that would be issued now, held against the last one issued. */
-  static PackFiles made(Visit visit, Path reckoned) {
+  static PackFiles made(Visit visit, Path issued) {
     String key = visit.asked("key");
     if (!visit.book().changes().containsKey(key)) {
       throw Refused.missing(
           "There is no such change in this book.",
           Nearest.hint(key, visit.book().changes().keySet()) + " Choose one from the list.");
     }
-    Path folder = reckoned.resolve(FOLDER).resolve(key);
+    Path folder = issued.resolve(key);
     Parsed<List<MadePart>> parts = MadeParts.of(visit.book(), List.of(key));
     Parsed<Map<String, Trial>> trials = Trials.read(visit.opened().files(), visit.book());
     String today = LocalDate.now(ZoneId.systemDefault()).toString();
@@ -162,10 +160,10 @@ final class PacksRoom {
   }
 
   /** Keeps an issue beside the book, so that the next one is held against it. */
-  static String issue(Visit visit, Path reckoned) {
-    PackFiles made = made(visit, reckoned);
+  static String issue(Visit visit, Path issued) {
+    PackFiles made = made(visit, issued);
     String key = made.pack().source().change().key();
-    Path folder = reckoned.resolve(FOLDER).resolve(key);
+    Path folder = issued.resolve(key);
     for (String name : List.of("revisions.csv", "issues.csv", "pack.txt", "pack.pdf")) {
       byte[] bytes = Objects.requireNonNull(made.files().get(name));
       try {

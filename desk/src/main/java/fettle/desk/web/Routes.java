@@ -276,18 +276,18 @@ final class Routes {
   private void packs(RoutesConfig routes) {
     routes.get(
         "/packs",
-        c -> send(c, JteengineGenerated::render, PacksRoom.page(visit(c), shelf.reckoned())));
+        c -> send(c, JteengineGenerated::render, PacksRoom.page(visit(c), shelf.issued())));
     routes.get(
         "/pack",
         c -> {
-          PackFiles made = PacksRoom.made(visit(c), shelf.reckoned());
+          PackFiles made = PacksRoom.made(visit(c), shelf.issued());
           String name = made.pack().source().change().key();
           c.contentType("application/pdf")
               .header("Content-Disposition", "attachment; filename=\"" + name + ".pdf\"")
               .result(Objects.requireNonNull(made.files().get("pack.pdf")));
         });
     routes.post(
-        "/pack", c -> c.redirect(PacksRoom.issue(seen(c), shelf.reckoned()), HttpStatus.SEE_OTHER));
+        "/pack", c -> c.redirect(PacksRoom.issue(seen(c), shelf.issued()), HttpStatus.SEE_OTHER));
   }
 
   private void refusals(RoutesConfig routes) {

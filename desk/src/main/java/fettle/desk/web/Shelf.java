@@ -46,6 +46,11 @@ final class Shelf {
     return folder.resolve(".reckoned");
   }
 
+  /** Returns the folder of packs that were issued. */
+  Path issued() {
+    return folder.resolve(".issued");
+  }
+
   /** Reads the book as it is on the disk now. */
   Opened open() {
     Parsed<BookFiles> read = BookFiles.read(folder);
