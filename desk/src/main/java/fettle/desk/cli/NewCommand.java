@@ -50,7 +50,8 @@ final class NewCommand implements Command {
     }
     terminal.out().println("A book was started in " + name + ":");
     starter.files().forEach(f -> terminal.out().println("  " + f));
-    terminal.out().println("Measure your lathe, put its sizes in, then: fettle check " + name);
+    terminal.out().println("'fettle desk " + name + "' asks for your lathe's sizes one by one.");
+    terminal.out().println("Or put them into the files yourself, then: fettle check " + name);
     return ExitStatus.DONE;
   }
 

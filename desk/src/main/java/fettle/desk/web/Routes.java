@@ -1,5 +1,6 @@
 package fettle.desk.web;
 
+import fettle.desk.pack.PackFiles;
 import fettle.desk.page.EnginePage;
 import fettle.desk.page.RoomPage;
 import fettle.desk.page.ValuePage;
@@ -12,10 +13,12 @@ import fettle.desk.template.desk.JtefigureinsideGenerated;
 import fettle.desk.template.desk.JtefollowsGenerated;
 import fettle.desk.template.desk.JteguideGenerated;
 import fettle.desk.template.desk.JtehistoryGenerated;
+import fettle.desk.template.desk.JteinterviewGenerated;
 import fettle.desk.template.desk.JtejointGenerated;
 import fettle.desk.template.desk.JtelatheGenerated;
 import fettle.desk.template.desk.JtelathepictureGenerated;
 import fettle.desk.template.desk.JtememberGenerated;
+import fettle.desk.template.desk.JtenewtrialGenerated;
 import fettle.desk.template.desk.JteproofGenerated;
 import fettle.desk.template.desk.JtereadingsGenerated;
 import fettle.desk.template.desk.JtereckonanswerGenerated;
@@ -40,9 +43,12 @@ import io.javalin.http.SameSite;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -91,7 +97,7 @@ final class Routes {
     routes.get(
         "/lathe",
         page(LatheRoom::lathe, JtelatheGenerated::render, JtelathepictureGenerated::render));
-    routes.get("/lathe.json", c -> c.contentType("application/json").result(Scene.json(visit(c))));
+    routes.get("/lathe.json", c -> c.contentType("application/json").result(Solids.json(visit(c))));
     routes.get("/member", page(LatheRoom::member, JtememberGenerated::render));
     routes.get(
         "/changes",
@@ -116,6 +122,7 @@ final class Routes {
     routes.get("/clamp", page(JointsRoom::clamp, engine));
     routes.get("/fits", page(JointsRoom::fits, engine));
     routes.get("/spindle", page(SpindleRoom::spindle, engine));
+    routes.get("/rigidity", page(RigidityRoom::page, engine));
     routes.get("/cuts", page(SpindleRoom::cuts, engine));
     routes.get("/clearance", page(ClearanceRoom::page, engine));
     routes.get(
@@ -255,9 +262,17 @@ final class Routes {
 
   private void rooms(RoutesConfig routes) {
     routes.get("/parts", page(PlainRooms::parts, JteroomGenerated::render));
-    routes.get("/order", page(PlainRooms::order, JteroomGenerated::render));
+    Template<EnginePage> engine = JteengineGenerated::render;
+    routes.get("/order", page(OrderRoom::page, engine));
+    packs(routes);
     routes.get("/proof", page(ProofRoom::list, JteproofGenerated::render));
     routes.get("/trial", page(ProofRoom::trial, JtetrialGenerated::render));
+    routes.get(
+        "/interview", page(v -> InterviewRoom.page(v, List.of()), JteinterviewGenerated::render));
+    routes.post("/interview", this::interview);
+    routes.get(
+        "/new-trial", page(v -> NewTrialRoom.page(v, List.of()), JtenewtrialGenerated::render));
+    routes.post("/new-trial", this::trial);
     routes.get("/readings", page(BenchRoom::page, JtereadingsGenerated::render));
     routes.post("/learn", c -> c.redirect(ProofRoom.learn(visit(c), shelf), HttpStatus.SEE_OTHER));
     routes.post(
@@ -276,9 +291,51 @@ final class Routes {
                 .handle(c));
   }
 
+  /** Writes an answer; what is wrong with it is said above what was typed. */
+  private void interview(Context context) {
+    Visit visit = visit(context);
+    try {
+      context.redirect(InterviewRoom.answer(visit, shelf), HttpStatus.SEE_OTHER);
+    } catch (Refused e) {
+      context.status(e.status());
+      List<String> problems = List.of(e.words() + " " + e.next());
+      send(context, JteinterviewGenerated::render, InterviewRoom.page(visit(context), problems));
+    }
+  }
+
+  /** Writes a trial; what is wrong with it is said above what was typed. */
+  private void trial(Context context) {
+    Visit visit = visit(context);
+    try {
+      context.redirect(NewTrialRoom.write(visit, shelf), HttpStatus.SEE_OTHER);
+    } catch (Refused e) {
+      context.status(e.status());
+      List<String> problems = List.of(e.words() + " " + e.next());
+      send(context, JtenewtrialGenerated::render, NewTrialRoom.page(visit, problems));
+    }
+  }
+
   private void guide(Context context, String folder) throws Exception {
     String name = folder + context.pathParam("page");
     page(v -> GuideRoom.page(v, name), JteguideGenerated::render).handle(context);
+  }
+
+  /** Whether a pack was issued stands beside the book, so that its page is made every time. */
+  private void packs(RoutesConfig routes) {
+    routes.get(
+        "/packs",
+        c -> send(c, JteengineGenerated::render, PacksRoom.page(visit(c), shelf.issued())));
+    routes.get(
+        "/pack",
+        c -> {
+          PackFiles made = PacksRoom.made(visit(c), shelf.issued());
+          String name = made.pack().source().change().key();
+          c.contentType("application/pdf")
+              .header("Content-Disposition", "attachment; filename=\"" + name + ".pdf\"")
+              .result(Objects.requireNonNull(made.files().get("pack.pdf")));
+        });
+    routes.post(
+        "/pack", c -> c.redirect(PacksRoom.issue(seen(c), shelf.issued()), HttpStatus.SEE_OTHER));
   }
 
   private void refusals(RoutesConfig routes) {
@@ -347,7 +404,7 @@ final class Routes {
       Visit visit = visit(context);
       Template<P> template = visit.inner() ? inner : whole;
       if (context.method().equals(HandlerType.GET)) {
-        Supplier<String> text = () -> text(template, maker.apply(visit));
+        Supplier<byte[]> text = () -> text(template, maker.apply(visit));
         send(context, visit.opened().once(visit.address(), text));
       } else {
         send(context, template, maker.apply(visit));
@@ -359,13 +416,13 @@ final class Routes {
     send(context, text(template, page));
   }
 
-  private static void send(Context context, String text) {
+  private static void send(Context context, byte[] text) {
     context.contentType("text/html; charset=utf-8").result(text);
   }
 
-  private static <P> String text(Template<P> template, @Nullable P page) {
+  private static <P> byte[] text(Template<P> template, @Nullable P page) {
     StringOutput text = new StringOutput();
     template.render(new OwaspHtmlTemplateOutput(text), null, page);
-    return text.toString();
+    return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 }

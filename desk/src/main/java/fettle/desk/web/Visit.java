@@ -82,6 +82,12 @@ final class Visit {
     return value;
   }
 
+  /** Tells whether anything was sent under a name, be it empty. */
+  boolean asks(String name) {
+    return context.queryParam(name) != null
+        || (context.method().name().equals("POST") && context.formParam(name) != null);
+  }
+
   /** Returns everything that was sent under a name. */
   List<String> several(String name) {
     List<String> all =
