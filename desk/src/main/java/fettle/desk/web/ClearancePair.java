@@ -1,9 +1,8 @@
 package fettle.desk.web;
 
-import fettle.desk.picture.Scene;
-import fettle.desk.picture.Elevations;
 import fettle.desk.page.ElevationPage;
 import fettle.desk.page.EnginePage;
+import fettle.desk.picture.Elevations;
 import fettle.machine.topics.Clearances;
 import fettle.mechanics.base.Numbers;
 import fettle.mechanics.motion.SafeGap;

@@ -1,12 +1,12 @@
 package fettle.desk.web;
 
-import fettle.desk.picture.Stand;
-import fettle.desk.picture.Scene;
-import fettle.desk.picture.Elevations;
 import fettle.desk.page.Amount;
 import fettle.desk.page.ElevationPage;
 import fettle.desk.page.EnginePage;
 import fettle.desk.page.Measure;
+import fettle.desk.picture.Elevations;
+import fettle.desk.picture.Scene;
+import fettle.desk.picture.Stand;
 import fettle.machine.forecast.Meetings;
 import fettle.machine.lathe.Machine;
 import fettle.machine.lathe.Member;
