@@ -14,6 +14,7 @@ import fettle.mechanics.joints.JointsReckoners;
 import fettle.mechanics.loop.LoopReckoners;
 import fettle.mechanics.materials.MaterialReckoners;
 import fettle.mechanics.metrology.MetrologyReckoners;
+import fettle.mechanics.motion.MotionReckoners;
 import fettle.mechanics.screws.ScrewReckoners;
 import fettle.mechanics.shafts.ShaftReckoners;
 import fettle.mechanics.solids.SolidReckoners;
@@ -46,7 +47,8 @@ public final class Reckoners {
           CuttingReckoners::all,
           StockReckoners::all,
           DrawingReckoners::all,
-          ElectricsReckoners::all);
+          ElectricsReckoners::all,
+          MotionReckoners::all);
 
   private Reckoners() {}
 

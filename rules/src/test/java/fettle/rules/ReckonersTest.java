@@ -27,7 +27,6 @@ import org.junit.jupiter.api.TestFactory;
 /** Every single calculation is described whole, and no input makes it say nonsense or hang. */
 class ReckonersTest {
 
-  private static final Path TABLES = Path.of("../mechanics/src/test/resources/published");
   private static final Path SOURCES = Path.of("../docs/sources.md");
   private static final List<String> HOSTILE =
       List.of(
@@ -89,7 +88,7 @@ class ReckonersTest {
 
   @TestFactory
   Stream<DynamicTest> hostileInputIsAnsweredOrRefused() {
-    Map<String, Map<String, String>> usual = usual();
+    Map<String, Map<String, String>> usual = PublishedInputs.byTopic();
     return Reckoners.all().stream()
         .map(
             r ->
@@ -167,38 +166,6 @@ class ReckonersTest {
       return several.coherent().stream().anyMatch(v -> v.isNaN());
     }
     return false;
-  }
-
-  /** Returns sound inputs of every topic that a published row computes. */
-  private static Map<String, Map<String, String>> usual() {
-    Map<String, Map<String, String>> usual = new LinkedHashMap<>();
-    try (Stream<Path> tables = Files.list(TABLES)) {
-      for (Path table : tables.sorted().toList()) {
-        for (String line : Files.readAllLines(table)) {
-          String[] cells = line.split(",", 3);
-          if (cells.length == 3 && !line.startsWith("#")) {
-            usual.putIfAbsent(cells[1], inputs(cells[2]));
-          }
-        }
-      }
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
-    return usual;
-  }
-
-  private static Map<String, String> inputs(String rest) {
-    boolean quoted = rest.startsWith("\"");
-    int end = quoted ? rest.indexOf('"', 1) : rest.indexOf(',');
-    String cell = rest.substring(quoted ? 1 : 0, Math.max(quoted ? 1 : 0, end));
-    Map<String, String> inputs = new LinkedHashMap<>();
-    for (String part : cell.split(" \\| ", -1)) {
-      String[] pair = part.split("=", 2);
-      if (pair.length == 2) {
-        inputs.put(pair[0].trim(), pair[1].trim());
-      }
-    }
-    return inputs;
   }
 
   /** The published table of sources is that of the program. */

@@ -158,6 +158,7 @@ public final class Main {
     commands.put("new", NewCommand::new);
     commands.put("gearing", GearingCommand::new);
     commands.put("prove", ProveCommand::new);
+    commands.put("clearance", ClearanceCommand::new);
     commands.put("sheets", SheetsCommand::new);
     commands.put("pack", PackCommand::new);
     commands.put("publish", PublishCommand::new);
@@ -188,6 +189,8 @@ public final class Main {
             + " travel");
     to.println(
         "  fettle prove BOOK [TRIAL...]       what readings say: good, not good or cannot tell");
+    to.println(
+        "  fettle clearance BOOK [CHANGE...]  what touches or comes near over the whole travel");
     to.println("  fettle order BOOK                  in what order the changes are made; --buying");
     to.println("  fettle route BOOK CHANGE           how each part of a change is made");
     to.println(

@@ -1,34 +1,42 @@
 package fettle.desk.cli;
 
+import fettle.machine.text.Nearest;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Arrays;
+import java.util.stream.Stream;
 
 /** {@code fettle new}: starts a book from a starter lathe. */
 final class NewCommand implements Command {
 
-  private static final List<String> FILES =
-      List.of("machine.yaml", "shop.yaml", "changes/first-dial.yaml");
-
   @Override
   public CommandSpec spec() {
-    CommandSpec spec =
-        Options.command(
-            "new",
-            "Starts a book from a small invented bench lathe, to be changed line by line into yours.");
+    CommandSpec spec = Options.command("new", description());
     spec.addPositional(
         Options.one("FOLDER", "The folder to make; it must be empty or not be there yet."));
+    spec.addOption(
+        Options.text("--like", "KIND", "The lathe that is most like yours; else bench."));
     return spec;
+  }
+
+  private static String[] description() {
+    Stream<String> kinds =
+        Arrays.stream(Starter.values())
+            .map(s -> "  " + s.word() + " ".repeat(14 - s.word().length()) + s.about());
+    return Stream.concat(
+            Stream.of(
+                "Starts a book from an invented lathe, to be changed line by line into yours.",
+                "A KIND is"),
+            kinds)
+        .toArray(String[]::new);
   }
 
   @Override
   public ExitStatus run(ParseResult given, Terminal terminal) {
     String name = given.word(0);
     Path folder = Books.folder(name);
+    Starter starter = starter(given.option("--like", Starter.BENCH.word()));
     try {
       if (Files.exists(folder) && (!Files.isDirectory(folder) || holdsSomething(folder))) {
         throw Failure.input(
@@ -37,12 +45,13 @@ final class NewCommand implements Command {
     } catch (IOException e) {
       throw Failure.input("'" + name + "' cannot be looked into: " + e.getMessage());
     }
-    for (String file : FILES) {
-      Pages.write(folder.resolve(file), text(file));
+    for (String file : starter.files()) {
+      Pages.write(folder.resolve(file), starter.text(file));
     }
     terminal.out().println("A book was started in " + name + ":");
-    FILES.forEach(f -> terminal.out().println("  " + f));
-    terminal.out().println("Measure your lathe, put its sizes in, then: fettle check " + name);
+    starter.files().forEach(f -> terminal.out().println("  " + f));
+    terminal.out().println("'fettle desk " + name + "' asks for your lathe's sizes one by one.");
+    terminal.out().println("Or put them into the files yourself, then: fettle check " + name);
     return ExitStatus.DONE;
   }
 
@@ -52,15 +61,16 @@ final class NewCommand implements Command {
     }
   }
 
-  private static String text(String file) {
-    try (InputStream in =
-        NewCommand.class.getResourceAsStream("/fettle/desk/starter/bench/" + file)) {
-      if (in == null) {
-        throw new IllegalStateException("the starter lathe lacks " + file);
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  private static Starter starter(String word) {
+    return Starter.of(word)
+        .orElseThrow(
+            () ->
+                Failure.input(
+                    "--like: there is no starter lathe '"
+                        + word
+                        + "'; there are "
+                        + String.join(", ", Starter.words())
+                        + ". "
+                        + Nearest.hint(word, Starter.words())));
   }
 }

@@ -4,12 +4,10 @@ import fettle.machine.state.Book;
 import fettle.machine.text.BookFiles;
 import fettle.machine.text.Nearest;
 import fettle.machine.text.Parsed;
-import fettle.machine.text.Place;
-import fettle.machine.text.Problem;
 import fettle.machine.trials.Adjusting;
 import fettle.machine.trials.Agreement;
-import fettle.machine.trials.Evaluations;
 import fettle.machine.trials.Proof;
+import fettle.machine.trials.Told;
 import fettle.machine.trials.Trial;
 import fettle.machine.trials.Trials;
 import java.util.ArrayList;
@@ -38,13 +36,18 @@ final class ProveCommand implements Command {
   public ExitStatus run(ParseResult given, Terminal terminal) {
     BookFiles files = Books.files(given.word(0));
     Book book = Books.book(files);
-    List<Proof> proofs = proofs(chosen(trials(files, book), given.words(1)), book);
+    Told told = Told.of(chosen(trials(files, book), given.words(1)), book);
+    if (!told.problems().isEmpty()) {
+      throw Failure.input(told.problems());
+    }
+    List<Proof> proofs = List.copyOf(told.proofs().values());
     Optional<Adjusting> adjusting = adjusting(book, proofs);
     if (given.on("--json")) {
-      terminal.out().println(ProveJson.text(proofs, Agreement.of(proofs), adjusting));
+      terminal.out().println(ProveJson.text(told, Agreement.of(proofs), adjusting));
     } else {
       TextProof text = new TextProof(terminal);
       text.print(proofs);
+      text.waiting(told.waiting());
       Agreement.of(proofs).ifPresent(text::print);
       adjusting.ifPresent(text::print);
     }
@@ -88,27 +91,5 @@ final class ProveCommand implements Command {
       chosen.add(trial);
     }
     return chosen;
-  }
-
-  private static List<Proof> proofs(List<Trial> trials, Book book) {
-    List<Proof> proofs = new ArrayList<>();
-    List<Problem> problems = new ArrayList<>();
-    for (Trial trial : trials) {
-      try {
-        proofs.add(Evaluations.of(trial, book));
-      } catch (IllegalArgumentException e) {
-        problems.add(
-            new Problem(
-                Place.file("trials/" + trial.name() + ".csv"),
-                "",
-                "readings that cannot be evaluated",
-                "readings as the kind '" + trial.kind().word() + "' needs them",
-                String.valueOf(e.getMessage())));
-      }
-    }
-    if (!problems.isEmpty()) {
-      throw Failure.input(problems);
-    }
-    return proofs;
   }
 }

@@ -9,12 +9,15 @@ import fettle.machine.trials.Learned;
 import fettle.machine.trials.Measured;
 import fettle.machine.trials.Met;
 import fettle.machine.trials.Proof;
+import fettle.machine.trials.Told;
 import fettle.mechanics.base.Unit;
 import fettle.mechanics.metrology.Contribution;
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** The JSON of proofs; its schema is {@code docs/prove.schema.json}. */
@@ -22,8 +25,8 @@ final class ProveJson {
 
   private ProveJson() {}
 
-  static String text(
-      List<Proof> proofs, Optional<Agreement> agreement, Optional<Adjusting> adjusting) {
+  static String text(Told told, Optional<Agreement> agreement, Optional<Adjusting> adjusting) {
+    Collection<Proof> proofs = told.proofs().values();
     return Json.object(
         json -> {
           json.writeStringField("format", "fettle prove 1");
@@ -33,6 +36,11 @@ final class ProveJson {
             proof(json, proof);
           }
           json.writeEndArray();
+          json.writeObjectFieldStart("waiting");
+          for (Map.Entry<String, String> one : told.waiting().entrySet()) {
+            json.writeStringField(one.getKey(), one.getValue());
+          }
+          json.writeEndObject();
           if (agreement.isPresent()) {
             agreement(json, agreement.get());
           }

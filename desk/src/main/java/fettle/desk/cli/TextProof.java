@@ -14,6 +14,7 @@ import fettle.mechanics.base.Unit;
 import fettle.mechanics.metrology.Contribution;
 import fettle.mechanics.metrology.Verdict;
 import java.util.List;
+import java.util.Map;
 
 /** Proofs as text. */
 final class TextProof {
@@ -46,6 +47,13 @@ final class TextProof {
       proof.cautions().forEach(c -> say("  caution: " + c));
       say("");
     }
+  }
+
+  /** Prints what is not known yet. */
+  void waiting(Map<String, String> waiting) {
+    waiting.forEach(
+        (name, words) ->
+            say(terminal.ink(Terminal.Ink.GRAPHITE, name) + ": not to be told yet; " + words + "\n"));
   }
 
   void print(Agreement agreement) {

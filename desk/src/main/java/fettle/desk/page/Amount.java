@@ -13,12 +13,14 @@ import fettle.mechanics.base.Unit;
 public record Amount(String number, String doubt, String unit) {
 
   private static final int DIGITS = 5;
+  private static final double LARGE = 1000;
 
   /** A doubt so much smaller than its value is left over from rounding. */
   private static final double ROUNDING = 1e-12;
 
   /**
-   * Rounds a quantity: two digits of the doubt, or five digits if there is none.
+   * Rounds a quantity: two digits of the doubt (of one below 1000 the whole number), or five
+   * digits if there is none.
    *
    * @param value the quantity [coherent]
    * @param doubt half-width of its doubt [coherent]
@@ -32,6 +34,12 @@ public record Amount(String number, String doubt, String unit) {
         unit.reciprocal() ? Math.abs(shown * doubt / value) : doubt / unit.factor().toDouble();
     if (!(width > ROUNDING * Math.abs(shown)) || !Double.isFinite(width)) {
       return new Amount(minus(Numbers.significant(shown, DIGITS)), "", symbol(unit));
+    }
+    if (width >= LARGE) {
+      double step = Math.pow(10, Math.floor(Math.log10(width)) - 1);
+      String rounded = Numbers.fixed(Math.rint(shown / step) * step, 0);
+      return new Amount(
+          minus(rounded), Numbers.fixed(Math.rint(width / step) * step, 0), symbol(unit));
     }
     int places = Math.max(0, Math.min(9, 1 - (int) Math.floor(Math.log10(width))));
     return new Amount(

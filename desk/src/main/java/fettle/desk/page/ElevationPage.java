@@ -13,6 +13,7 @@ import java.util.List;
  * @param axis height of the spindle axis on the picture
  * @param shapes outlines, the farthest first
  * @param dimensions dimension lines
+ * @param notes places that are pointed at
  */
 public record ElevationPage(
     double x,
@@ -21,7 +22,8 @@ public record ElevationPage(
     double height,
     double axis,
     List<Shape> shapes,
-    List<Dimension> dimensions) {
+    List<Dimension> dimensions,
+    List<Note> notes) {
 
   /**
    * One solid of a member.
@@ -74,6 +76,19 @@ public record ElevationPage(
       double textY,
       String turn,
       String words) {}
+
+  /** A place that is pointed at from above, with its words. */
+  public record Note(double x, double y, String words) {}
+
+  /** Returns this picture with one place pointed at. */
+  public ElevationPage with(Note note) {
+    return new ElevationPage(x, y, width, height, axis, shapes, dimensions, List.of(note));
+  }
+
+  /** Returns the height at which the words of a note stand. */
+  public double head() {
+    return y + 24;
+  }
 
   /** Returns the view box of the picture. */
   public String box() {

@@ -65,6 +65,12 @@ public record EnginePage(
     public static final Turn STILL = new Turn("", 0, "");
   }
 
+  /** The side elevation with its caption. */
+  public record Elevation(ElevationPage picture, String caption) implements Block {}
+
+  /** The lathe in three dimensions; its data lie at an address. */
+  public record Scene(String address, String caption) implements Block {}
+
   /** Figures in cells. */
   public record Cells(List<Cell> cells) implements Block {}
 

@@ -1,6 +1,5 @@
 package fettle.desk.page;
 
-import fettle.mechanics.base.Dimension;
 import fettle.mechanics.base.Unit;
 
 /** The units somebody prefers to read. */
@@ -24,18 +23,22 @@ public enum Measure {
     }
     return switch (unit.dimension()) {
       case LENGTH -> Unit.INCH;
+      case AREA -> Unit.IN2;
+      case VOLUME -> Unit.IN3;
       case FORCE -> Unit.LBF;
       case MASS -> Unit.LB;
+      case INERTIA -> Unit.LB_IN2;
       case MOMENT -> Unit.LBF_IN;
+      case STRESS -> unit.equals(Unit.J_PER_MM3) ? Unit.HP_MIN_PER_IN3 : Unit.PSI;
+      case STIFFNESS -> Unit.LBF_PER_IN;
+      case POWER -> Unit.HP;
+      case SPEED ->
+          unit.equals(Unit.M_PER_MIN) || unit.equals(Unit.M_PER_S)
+              ? Unit.FT_PER_MIN
+              : Unit.IN_PER_MIN;
+      case VOLUME_RATE -> Unit.IN3_PER_MIN;
+      case PRESSURE_VELOCITY -> Unit.PSI_FT_PER_MIN;
       default -> unit;
     };
-  }
-
-  /** Tells whether a dimension is shown differently in inches. */
-  public static boolean differs(Dimension dimension) {
-    return dimension == Dimension.LENGTH
-        || dimension == Dimension.FORCE
-        || dimension == Dimension.MASS
-        || dimension == Dimension.MOMENT;
   }
 }

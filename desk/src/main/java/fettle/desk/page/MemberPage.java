@@ -11,6 +11,7 @@ import java.util.List;
  * @param seat how it sits, in words
  * @param picture the lathe with the member picked out
  * @param values what the book says of it
+ * @param leftOut what the book could say of it and does not
  * @param cells figures that speak of it
  * @param carries members that sit on it
  * @param whatIf where its values can be dragged
@@ -22,6 +23,7 @@ public record MemberPage(
     String seat,
     ElevationPage picture,
     List<ValueLine> values,
+    List<ValueLine> leftOut,
     List<Cell> cells,
     List<Shell.Link> carries,
     List<Shell.Link> whatIf) {

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param frame what frames it
  * @param trials the trials
+ * @param waiting trials whose readings are still to be taken
  * @param met how the forecast is met by all together; empty if nothing is foretold
  * @param steps what to adjust, in order
  * @param left what is left of each figure afterwards
@@ -16,11 +17,15 @@ import java.util.List;
 public record ProofPage(
     Shell frame,
     List<Line> trials,
+    List<Waiting> waiting,
     String met,
     List<Step> steps,
     List<Left> left,
     List<String> notes,
     List<RoomPage.Line> problems) {
+
+  /** A trial that says nothing yet: its name, how far its readings are, where they are taken. */
+  public record Waiting(String name, String words, String readings) {}
 
   /** One move: what, and how far and which way. */
   public record Step(String adjuster, String words) {}

@@ -17,6 +17,8 @@ import java.util.List;
  * @param kept gaps and readings that stand out; none was dropped
  * @param notes what else should be known
  * @param cautions what can hurt somebody
+ * @param values what its file says
+ * @param leftOut what its file could say and does not
  */
 public record TrialPage(
     Shell frame,
@@ -30,7 +32,9 @@ public record TrialPage(
     Taught learned,
     List<String> kept,
     List<String> notes,
-    List<String> cautions) {
+    List<String> cautions,
+    List<MemberPage.ValueLine> values,
+    List<MemberPage.ValueLine> leftOut) {
 
   /**
    * What a trial teaches.

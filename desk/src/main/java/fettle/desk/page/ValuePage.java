@@ -13,6 +13,7 @@ import java.util.List;
  * @param problems what is wrong with what was typed
  * @param notice what happened last; empty if nothing did
  * @param suggestion name proposed for a new change
+ * @param leftOut other values the same block could have
  */
 public record ValuePage(
     Shell frame,
@@ -22,7 +23,8 @@ public record ValuePage(
     @org.jspecify.annotations.Nullable JointPage joint,
     List<String> problems,
     String notice,
-    String suggestion) {
+    String suggestion,
+    List<MemberPage.ValueLine> leftOut) {
 
   /**
    * One value.
@@ -35,7 +37,7 @@ public record ValuePage(
    * @param typed what is in the field
    * @param meaning what the dictionary says
    * @param expects unit and bounds
-   * @param place file, line and column
+   * @param stands what holds now, and where it is written
    * @param mark mark of the file's text
    * @param words words to choose from; empty for free text
    * @param slide a slider beside it; null if it is no number
@@ -49,7 +51,7 @@ public record ValuePage(
       String typed,
       String meaning,
       String expects,
-      String place,
+      String stands,
       String mark,
       List<String> words,
       @org.jspecify.annotations.Nullable Slide slide) {}

@@ -3,6 +3,7 @@ package fettle.desk.picture;
 import fettle.desk.page.Drawing;
 import fettle.mechanics.base.Numbers;
 import java.util.Arrays;
+import java.util.List;
 
 /** A diagram: two scales with their lines, curves and points on it. */
 final class Chart {
@@ -12,6 +13,7 @@ final class Chart {
   private static final double LEFT = 90;
   private static final double FOOT = 70;
   private static final double TOP = 46;
+  private static final double HATCH = 14;
 
   private final double low;
   private final double high;
@@ -173,6 +175,46 @@ final class Chart {
       pen.line(style, LEFT, y(at), WIDTH - 30, y(at));
       pen.words("halo", WIDTH - 36, y(at) - 8, "end", words);
     }
+    return this;
+  }
+
+  /**
+   * Fills rectangles as one region.
+   *
+   * @param style kind of region
+   * @param rectangles left, right, low and high of each [any]
+   */
+  Chart region(String style, List<double[]> rectangles) {
+    StringBuilder d = new StringBuilder();
+    for (double[] r : rectangles) {
+      pen.rectangle(d, x(r[0]), y(r[3]), x(r[1]), y(r[2]));
+    }
+    pen.path(style, d.toString());
+    return this;
+  }
+
+  /**
+   * Hatches rectangles with lines that run on from one to the next.
+   *
+   * @param style kind of line
+   * @param rectangles left, right, low and high of each [any]
+   */
+  Chart hatch(String style, List<double[]> rectangles) {
+    StringBuilder d = new StringBuilder();
+    for (double[] r : rectangles) {
+      double left = x(r[0]);
+      double right = x(r[1]);
+      double top = y(r[3]);
+      double foot = y(r[2]);
+      for (double c = Math.ceil((left + top) / HATCH) * HATCH; c <= right + foot; c += HATCH) {
+        double from = Math.max(left, c - foot);
+        double to = Math.min(right, c - top);
+        if (to > from) {
+          pen.segment(d, from, c - from, to, c - to);
+        }
+      }
+    }
+    pen.path(style, d.toString());
     return this;
   }
 

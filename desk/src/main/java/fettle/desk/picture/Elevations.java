@@ -81,7 +81,8 @@ public final class Elevations {
         foot - top + MARGIN * 2.7,
         -height,
         shapes,
-        lines);
+        lines,
+        List.of());
   }
 
   /** Returns both ends of the first long slide's zero: the saddle on its bed. */

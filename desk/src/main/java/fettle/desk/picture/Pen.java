@@ -67,6 +67,27 @@ final class Pen {
     return this;
   }
 
+  /** Adds an outline or a line as SVG writes paths. */
+  Pen path(String style, String d) {
+    if (!d.isEmpty()) {
+      marks.add(new Drawing.Outline(style, d));
+    }
+    return this;
+  }
+
+  /** Writes a rectangle on the end of a path. */
+  void rectangle(StringBuilder d, double left, double top, double right, double foot) {
+    d.append('M').append(n(left * scale)).append(' ').append(n(top * scale));
+    d.append('H').append(n(right * scale)).append('V').append(n(foot * scale));
+    d.append('H').append(n(left * scale)).append('Z');
+  }
+
+  /** Writes a line on the end of a path. */
+  void segment(StringBuilder d, double x1, double y1, double x2, double y2) {
+    d.append('M').append(n(x1 * scale)).append(' ').append(n(y1 * scale));
+    d.append('L').append(n(x2 * scale)).append(' ').append(n(y2 * scale));
+  }
+
   Pen circle(String style, double x, double y, double radius) {
     String r = n(radius * scale);
     String d =

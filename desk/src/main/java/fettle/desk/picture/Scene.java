@@ -11,7 +11,9 @@ import fettle.machine.lathe.Solid;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 
@@ -23,6 +25,21 @@ public final class Scene {
   private Scene() {}
 
   /**
+   * A gap to be drawn.
+   *
+   * @param from one end of it, seen from the member that stands
+   * @param to its other end
+   * @param words its size
+   * @param members the two it lies between
+   */
+  public record Mark(Point from, Point to, String words, List<String> members) {
+    /** Keeps its own copy. */
+    public Mark {
+      members = List.copyOf(members);
+    }
+  }
+
+  /**
    * Returns the members of a lathe as JSON.
    *
    * @param machine the lathe
@@ -32,15 +49,29 @@ public final class Scene {
    */
   public static String json(
       Machine machine, Stand stand, Set<String> planned, UnaryOperator<String> href) {
+    return json(machine, stand, stand, planned, href, Optional.empty());
+  }
+
+  /** Writes the members where they stand, where they come from, and a gap between two of them. */
+  public static String json(
+      Machine machine,
+      Stand from,
+      Stand stand,
+      Set<String> planned,
+      UnaryOperator<String> href,
+      Optional<Mark> mark) {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = FACTORY.createGenerator(text)) {
       json.writeStartObject();
       json.writeArrayFieldStart("members");
       for (Member member : machine.members().values()) {
         String leads = href.apply(member.name());
-        member(json, member, stand, leads, planned.contains(member.name()));
+        member(json, member, from, stand, leads, planned.contains(member.name()));
       }
       json.writeEndArray();
+      if (mark.isPresent()) {
+        mark(json, mark.get());
+      }
       json.writeEndObject();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -48,8 +79,21 @@ public final class Scene {
     return text.toString();
   }
 
+  private static void mark(JsonGenerator json, Mark mark) throws IOException {
+    json.writeObjectFieldStart("gap");
+    point(json, "from", mark.from());
+    point(json, "to", mark.to());
+    json.writeStringField("words", mark.words());
+    json.writeArrayFieldStart("members");
+    for (String member : mark.members()) {
+      json.writeString(member);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
   private static void member(
-      JsonGenerator json, Member member, Stand stand, String href, Boolean planned)
+      JsonGenerator json, Member member, Stand from, Stand stand, String href, Boolean planned)
       throws IOException {
     json.writeStartObject();
     json.writeStringField("name", member.name());
@@ -61,6 +105,11 @@ public final class Scene {
     json.writeStringField("axis", axis(member.seat()).name());
     json.writeNumberField(
         "position", Objects.requireNonNullElse(stand.positions().get(member.name()), 0.0));
+    json.writeNumberField(
+        "start", Objects.requireNonNullElse(from.positions().get(member.name()), 0.0));
+    if (member.seat() instanceof Seat.Sliding sliding) {
+      json.writeNumberField("swivel", Math.toDegrees(sliding.swivel().value()));
+    }
     json.writeArrayFieldStart("solids");
     for (Solid solid : member.envelope().values()) {
       solid(json, solid);

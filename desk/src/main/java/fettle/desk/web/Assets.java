@@ -4,12 +4,15 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** The few files a page loads: style, scripts and lettering, all from within the program. */
 final class Assets {
 
   private static final long START = System.nanoTime();
+  private static final Map<String, byte[]> KNOWN = new ConcurrentHashMap<>();
   private static final String LIBRARIES = "/META-INF/resources/webjars/";
   private static final Map<String, String> PLACES =
       Map.of(
@@ -45,11 +48,20 @@ final class Assets {
       context.status(304);
       return;
     }
+    context.result(KNOWN.computeIfAbsent(place, Assets::bytes));
+  }
+
+  /** Returns the text of a file that lies beside this class. */
+  static String text(String name) {
+    return new String(bytes("/fettle/desk/web/" + name), StandardCharsets.UTF_8);
+  }
+
+  private static byte[] bytes(String place) {
     try (InputStream in = Assets.class.getResourceAsStream(place)) {
       if (in == null) {
-        throw new IllegalStateException("the program lacks " + name);
+        throw new IllegalStateException("the program lacks " + place);
       }
-      context.result(in.readAllBytes());
+      return in.readAllBytes();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

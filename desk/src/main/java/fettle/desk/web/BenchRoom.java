@@ -94,7 +94,7 @@ final class BenchRoom {
   }
 
   /** Writes a column's heading as words: {@code position_mm} as position in mm. */
-  private static String head(String head) {
+  static String head(String head) {
     int at = head.indexOf('_');
     return at < 0
         ? head

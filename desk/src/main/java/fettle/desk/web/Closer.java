@@ -124,6 +124,7 @@ final class Closer {
       links.put("/spindle?" + Visit.query(chosen), "the spindle and its bearings");
       links.put("/cuts?" + Visit.query(chosen), "speeds, power and the largest cuts");
     }
+    links.put("/clearance?" + Visit.query(chosen), "clearance over the whole travel");
     links.put("/fits?" + Visit.query(chosen), "fits, zones to scale");
     List<Shell.Link> all = new ArrayList<>();
     links.forEach((href, words) -> all.add(new Shell.Link(href, words)));

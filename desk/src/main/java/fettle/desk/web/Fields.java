@@ -30,10 +30,20 @@ final class Fields {
         typed,
         spot.row().map(Row::meaning).orElse(""),
         spot.row().map(Fields::expects).orElse("a text"),
-        spot.scalar().at().text(),
+        stands(spot),
         visit.opened().mark(spot.file()),
         spot.row().map(Fields::words).orElse(List.of()),
         slide(spot.row(), typed));
+  }
+
+  private static String stands(Spot spot) {
+    String text = spot.scalar().text();
+    if (spot.kind() == Spot.Kind.WRITTEN) {
+      return "Stands now: " + text + ", in " + spot.scalar().at().text();
+    }
+    return text.isEmpty()
+        ? "Not written in the book yet"
+        : "Not written in the book, so that the standard holds: " + text;
   }
 
   private static List<String> words(Row row) {

@@ -3,7 +3,11 @@ package fettle.desk.web;
 import fettle.machine.text.BookFiles;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -36,6 +40,9 @@ final class History {
   private static final String BRANCH = "refs/heads/book";
   private static final String BACK = "Back-to: ";
   private static final int MOST = 500;
+  private static final Duration PATIENCE = Duration.ofSeconds(12);
+  private static final Duration LEFT = Duration.ofSeconds(5);
+  private static final int PAUSE = 50;
   private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm:ss");
 
   private final Path store;
@@ -54,12 +61,31 @@ final class History {
 
   /** Keeps the texts as a version, unless they are those of the last one. */
   void keep(BookFiles files, String what, String backTo) {
-    try (Repository repository = opened();
-        ObjectInserter inserter = repository.newObjectInserter()) {
+    try (Repository repository = opened()) {
+      Instant end = Instant.now().plus(PATIENCE);
+      while (!kept(repository, files, what, backTo)) {
+        if (Instant.now().isAfter(end)) {
+          throw new IOException("another program keeps it to itself");
+        }
+        removeLeftLock();
+        Thread.sleep(PAUSE);
+      }
+    } catch (IOException e) {
+      throw Refused.disk("The history could not be written: " + e.getMessage());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw Refused.disk("The history could not be written: the desk is being closed.");
+    }
+  }
+
+  /** Tries once; false if another desk writes at this moment, or a lock was left behind. */
+  private static boolean kept(Repository repository, BookFiles files, String what, String backTo)
+      throws IOException {
+    try (ObjectInserter inserter = repository.newObjectInserter()) {
       ObjectId tree = tree(files, inserter);
       ObjectId head = repository.resolve(BRANCH);
       if (head != null && treeOf(repository, head).equals(tree)) {
-        return;
+        return true;
       }
       CommitBuilder commit = new CommitBuilder();
       commit.setTreeId(tree);
@@ -75,12 +101,24 @@ final class History {
       RefUpdate update = repository.updateRef(BRANCH);
       update.setNewObjectId(made);
       update.setExpectedOldObjectId(head == null ? ObjectId.zeroId() : head);
-      RefUpdate.Result result = update.update();
-      if (result != RefUpdate.Result.NEW && result != RefUpdate.Result.FAST_FORWARD) {
-        throw new IOException("the history answers " + result);
+      return switch (update.update()) {
+        case NEW, FAST_FORWARD -> true;
+        case LOCK_FAILURE -> false;
+        default -> throw new IOException("the history answers " + update.getResult());
+      };
+    }
+  }
+
+  /** Takes away the lock of a desk that was killed while it wrote. */
+  private void removeLeftLock() throws IOException {
+    Path lock = store.resolve(BRANCH + ".lock");
+    try {
+      Instant made = Files.getLastModifiedTime(lock).toInstant();
+      if (made.isBefore(Instant.now().minus(LEFT))) {
+        Files.deleteIfExists(lock);
       }
-    } catch (IOException e) {
-      throw Refused.disk("The history could not be written: " + e.getMessage());
+    } catch (NoSuchFileException e) {
+      // the other desk is done
     }
   }
 

@@ -191,6 +191,7 @@ final class LatheRoom {
         seat(member.seat()),
         picture(visit, chosen, Map.of(name, "chosen")),
         ValueLines.under(visit, chosen, "members." + name),
+        ValueLines.leftOut(visit, chosen, "machine.yaml", "members." + name),
         forecast.rows().stream()
             .map(Row::figure)
             .filter(f -> about.contains(f.subject()))

@@ -22,19 +22,24 @@ final class NewChange {
 
   /** Returns a key that no change has yet, made of the title. */
   static String key(Book book, String title) {
+    String key = plain(title, "what-if");
+    String free = key;
+    for (int n = 2; book.changes().containsKey(free); n++) {
+      free = key + "-" + n;
+    }
+    return free;
+  }
+
+  /** Returns a title as the name of a file: small letters, digits and hyphens. */
+  static String plain(String title, String otherwise) {
     String plain =
         Normalizer.normalize(title, Normalizer.Form.NFKD)
             .toLowerCase(Locale.ROOT)
             .replaceAll("\\p{M}", "")
             .replaceAll("[^a-z0-9]+", "-")
             .replaceAll("^-+|-+$", "");
-    String key = plain.isEmpty() ? "what-if" : plain;
-    key = key.length() > LONGEST_KEY ? key.substring(0, LONGEST_KEY).replaceAll("-+$", "") : key;
-    String free = key;
-    for (int n = 2; book.changes().containsKey(free); n++) {
-      free = key + "-" + n;
-    }
-    return free;
+    String key = plain.isEmpty() ? otherwise : plain;
+    return key.length() > LONGEST_KEY ? key.substring(0, LONGEST_KEY).replaceAll("-+$", "") : key;
   }
 
   /**

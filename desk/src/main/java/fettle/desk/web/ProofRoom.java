@@ -3,21 +3,21 @@ package fettle.desk.web;
 import fettle.desk.page.Amount;
 import fettle.desk.page.Bar;
 import fettle.desk.page.Measure;
+import fettle.desk.page.MemberPage;
 import fettle.desk.page.ProofPage;
 import fettle.desk.page.RoomPage;
 import fettle.desk.page.TrialPage;
 import fettle.machine.text.Parsed;
-import fettle.machine.text.Place;
 import fettle.machine.text.Problem;
 import fettle.machine.trials.Adjusting;
 import fettle.machine.trials.Agreement;
-import fettle.machine.trials.Evaluations;
 import fettle.machine.trials.Judged;
 import fettle.machine.trials.Learned;
 import fettle.machine.trials.Limit;
 import fettle.machine.trials.Measured;
 import fettle.machine.trials.Met;
 import fettle.machine.trials.Proof;
+import fettle.machine.trials.Told;
 import fettle.machine.trials.Trial;
 import fettle.machine.trials.Trials;
 import fettle.mechanics.base.Numbers;
@@ -34,9 +34,6 @@ final class ProofRoom {
 
   private ProofRoom() {}
 
-  /** Trials that could be evaluated, and what is wrong with the others. */
-  record Told(Map<String, Proof> proofs, List<Problem> problems) {}
-
   /** Returns what the trials say, reckoned once for a book. */
   static Told told(Visit visit) {
     Opened opened = visit.opened();
@@ -45,25 +42,9 @@ final class ProofRoom {
 
   private static Told told(Opened opened) {
     Parsed<Map<String, Trial>> trials = Trials.read(opened.files(), opened.book());
-    if (trials.value() == null) {
-      return new Told(Map.of(), trials.problems());
-    }
-    Map<String, Proof> proofs = new LinkedHashMap<>();
-    List<Problem> problems = new ArrayList<>();
-    trials
-        .value()
-        .forEach(
-            (name, trial) -> {
-              try {
-                proofs.put(name, Evaluations.of(trial, opened.book()));
-              } catch (IllegalArgumentException e) {
-                Place at = Place.file("trials/" + name + ".csv");
-                String remedy = String.valueOf(e.getMessage());
-                problems.add(
-                    new Problem(at, "", "readings that cannot be evaluated", "more", remedy));
-              }
-            });
-    return new Told(proofs, List.copyOf(problems));
+    return trials.value() == null
+        ? new Told(Map.of(), Map.of(), trials.problems())
+        : Told.of(trials.value().values(), opened.book());
   }
 
   static ProofPage list(Visit visit) {
@@ -85,6 +66,7 @@ final class ProofRoom {
     return new ProofPage(
         visit.shell("proof", "proof"),
         told.proofs().values().stream().map(ProofRoom::line).toList(),
+        told.waiting().entrySet().stream().map(ProofRoom::waiting).toList(),
         Agreement.of(told.proofs().values()).map(ProofRoom::met).orElse(""),
         adjusting.map(Adjusting::steps).orElse(List.of()).stream()
             .map(s -> new ProofPage.Step(s.adjuster(), s.words()))
@@ -176,6 +158,11 @@ final class ProofRoom {
         proof.gaps().size());
   }
 
+  private static ProofPage.Waiting waiting(Map.Entry<String, String> one) {
+    String href = "/readings?name=" + Visit.coded(one.getKey());
+    return new ProofPage.Waiting(one.getKey(), one.getValue(), href);
+  }
+
   private static String facts(Proof proof) {
     return proof.trial().values().text("date").map(d -> d + ", ").orElse("")
         + proof.trial().readings().lines().size()
@@ -201,6 +188,11 @@ final class ProofRoom {
     String name = visit.asked("name");
     Told told = told(visit);
     Proof proof = told.proofs().get(name);
+    String waiting = told.waiting().get(name);
+    if (waiting != null) {
+      throw Refused.missing(
+          "The trial " + name + " says nothing yet: " + waiting + ".", "Take its readings first.");
+    }
     if (proof == null) {
       List<Problem> here =
           told.problems().stream()
@@ -235,7 +227,19 @@ final class ProofRoom {
         taught(visit, proof),
         kept,
         notes,
-        proof.cautions());
+        proof.cautions(),
+        values(visit, name),
+        ValueLines.leftOut(visit, visit.chosen(), file(name), ""));
+  }
+
+  private static String file(String name) {
+    return "trials/" + name + ".yaml";
+  }
+
+  private static List<MemberPage.ValueLine> values(Visit visit, String name) {
+    return visit.opened().spots().in(file(name)).stream()
+        .map(s -> ValueLines.line(s, "", visit.chosen()))
+        .toList();
   }
 
   private static TrialPage.Correction correction(Proof.Correction c) {

@@ -156,7 +156,8 @@ final class Roots {
         : "";
   }
 
-  private static Node replaced(Node node, Place at, String text) {
+  /** Returns a tree with another text at one place. */
+  static Node replaced(Node node, Place at, String text) {
     if (node instanceof Node.Mapping mapping) {
       Map<String, Node.Entry> entries = new LinkedHashMap<>();
       mapping

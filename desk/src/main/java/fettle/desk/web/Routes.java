@@ -11,11 +11,14 @@ import fettle.desk.template.desk.JteengineworkGenerated;
 import fettle.desk.template.desk.JtefigureGenerated;
 import fettle.desk.template.desk.JtefigureinsideGenerated;
 import fettle.desk.template.desk.JtefollowsGenerated;
+import fettle.desk.template.desk.JteguideGenerated;
 import fettle.desk.template.desk.JtehistoryGenerated;
+import fettle.desk.template.desk.JteinterviewGenerated;
 import fettle.desk.template.desk.JtejointGenerated;
 import fettle.desk.template.desk.JtelatheGenerated;
 import fettle.desk.template.desk.JtelathepictureGenerated;
 import fettle.desk.template.desk.JtememberGenerated;
+import fettle.desk.template.desk.JtenewtrialGenerated;
 import fettle.desk.template.desk.JteproofGenerated;
 import fettle.desk.template.desk.JtereadingsGenerated;
 import fettle.desk.template.desk.JtereckonanswerGenerated;
@@ -40,8 +43,10 @@ import io.javalin.http.SameSite;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
@@ -118,6 +123,10 @@ final class Routes {
     routes.get("/fits", page(JointsRoom::fits, engine));
     routes.get("/spindle", page(SpindleRoom::spindle, engine));
     routes.get("/cuts", page(SpindleRoom::cuts, engine));
+    routes.get("/clearance", page(ClearanceRoom::page, engine));
+    routes.get(
+        "/clearance.json",
+        c -> c.contentType("application/json").result(ClearanceRoom.scene(visit(c))));
   }
 
   /** The gearbox is searched for beside the pages, so that its page is made anew every time. */
@@ -257,10 +266,19 @@ final class Routes {
     packs(routes);
     routes.get("/proof", page(ProofRoom::list, JteproofGenerated::render));
     routes.get("/trial", page(ProofRoom::trial, JtetrialGenerated::render));
+    routes.get(
+        "/interview", page(v -> InterviewRoom.page(v, List.of()), JteinterviewGenerated::render));
+    routes.post("/interview", this::interview);
+    routes.get(
+        "/new-trial", page(v -> NewTrialRoom.page(v, List.of()), JtenewtrialGenerated::render));
+    routes.post("/new-trial", this::trial);
     routes.get("/readings", page(BenchRoom::page, JtereadingsGenerated::render));
     routes.post("/learn", c -> c.redirect(ProofRoom.learn(visit(c), shelf), HttpStatus.SEE_OTHER));
     routes.post(
         "/readings", c -> c.redirect(BenchRoom.keep(visit(c), shelf), HttpStatus.SEE_OTHER));
+    routes.get("/guide", page(v -> GuideRoom.page(v, "guide/index"), JteguideGenerated::render));
+    routes.get("/guide/{page}", c -> guide(c, "guide/"));
+    routes.get("/guide/more/{page}", c -> guide(c, ""));
     routes.get("/reckoners", page(ReckonersRoom::index, JtereckonersGenerated::render));
     routes.get(
         "/reckon/{topic}",
@@ -288,6 +306,35 @@ final class Routes {
         });
     routes.post(
         "/pack", c -> c.redirect(PacksRoom.issue(seen(c), shelf.issued()), HttpStatus.SEE_OTHER));
+  }
+
+  /** Writes an answer; what is wrong with it is said above what was typed. */
+  private void interview(Context context) {
+    Visit visit = visit(context);
+    try {
+      context.redirect(InterviewRoom.answer(visit, shelf), HttpStatus.SEE_OTHER);
+    } catch (Refused e) {
+      context.status(e.status());
+      List<String> problems = List.of(e.words() + " " + e.next());
+      send(context, JteinterviewGenerated::render, InterviewRoom.page(visit(context), problems));
+    }
+  }
+
+  /** Writes a trial; what is wrong with it is said above what was typed. */
+  private void trial(Context context) {
+    Visit visit = visit(context);
+    try {
+      context.redirect(NewTrialRoom.write(visit, shelf), HttpStatus.SEE_OTHER);
+    } catch (Refused e) {
+      context.status(e.status());
+      List<String> problems = List.of(e.words() + " " + e.next());
+      send(context, JtenewtrialGenerated::render, NewTrialRoom.page(visit, problems));
+    }
+  }
+
+  private void guide(Context context, String folder) throws Exception {
+    String name = folder + context.pathParam("page");
+    page(v -> GuideRoom.page(v, name), JteguideGenerated::render).handle(context);
   }
 
   private void refusals(RoutesConfig routes) {
@@ -356,7 +403,7 @@ final class Routes {
       Visit visit = visit(context);
       Template<P> template = visit.inner() ? inner : whole;
       if (context.method().equals(HandlerType.GET)) {
-        Supplier<String> text = () -> text(template, maker.apply(visit));
+        Supplier<byte[]> text = () -> text(template, maker.apply(visit));
         send(context, visit.opened().once(visit.address(), text));
       } else {
         send(context, template, maker.apply(visit));
@@ -368,13 +415,13 @@ final class Routes {
     send(context, text(template, page));
   }
 
-  private static void send(Context context, String text) {
+  private static void send(Context context, byte[] text) {
     context.contentType("text/html; charset=utf-8").result(text);
   }
 
-  private static <P> String text(Template<P> template, @Nullable P page) {
+  private static <P> byte[] text(Template<P> template, @Nullable P page) {
     StringOutput text = new StringOutput();
     template.render(new OwaspHtmlTemplateOutput(text), null, page);
-    return text.toString();
+    return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 }

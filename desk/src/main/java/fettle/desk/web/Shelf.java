@@ -11,26 +11,32 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.Instant;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The folder of a book. It is read anew for every page, so that what a text editor wrote shows at
- * once; what was computed is kept for as long as the texts stay the same.
+ * The folder of a book. It is looked at anew for every page, so that what a text editor wrote shows
+ * at once; what was computed is kept for as long as the texts stay the same. Readers that ask while
+ * somebody looks share the next look.
  */
 final class Shelf {
 
   private static final String NAME =
-      "machine\\.yaml|shop\\.yaml|changes/[a-z0-9][a-z0-9-]{0,59}\\.yaml"
+      "machine\\.yaml|shop\\.yaml|(changes|parts)/[a-z0-9][a-z0-9-]{0,59}\\.yaml"
           + "|trials/[a-z0-9][a-z0-9-]{0,59}\\.(yaml|csv)";
 
   private final Path folder;
   private final History history;
   private final Object saving = new Object();
-  private volatile @Nullable Opened last;
+  private final Object looking = new Object();
+  private final AtomicLong asked = new AtomicLong();
+  private @Nullable Look last;
 
   Shelf(Path folder) {
     this.folder = folder.toAbsolutePath().normalize();
@@ -51,17 +57,38 @@ final class Shelf {
     return folder.resolve(".issued");
   }
 
-  /** Reads the book as it is on the disk now. */
+  /**
+   * What was seen at the last look.
+   *
+   * @param opened the book
+   * @param stamps the files' stamps, if they vouch for the texts
+   * @param answers number of the last question that was asked before this look began
+   */
+  private record Look(Opened opened, Optional<Stamps> stamps, long answers) {}
+
+  /** Returns the book as it is on the disk now. */
   Opened open() {
+    long question = asked.incrementAndGet();
+    synchronized (looking) {
+      Look before = last;
+      if (before == null || before.answers() < question) {
+        before = look(before, asked.get());
+        last = before;
+      }
+      return before.opened();
+    }
+  }
+
+  private Look look(@Nullable Look before, long answers) {
+    Instant now = Instant.now();
+    Optional<Stamps> stamps = Stamps.of(folder).filter(s -> s.settledAt(now));
+    if (before != null && stamps.isPresent() && before.stamps().equals(stamps)) {
+      return new Look(before.opened(), stamps, answers);
+    }
     Parsed<BookFiles> read = BookFiles.read(folder);
     BookFiles files = read.orThrow(() -> Refused.unsound(read.problems()));
-    Opened before = last;
-    if (before != null && before.files().equals(files)) {
-      return before;
-    }
-    Opened opened = Opened.of(files);
-    last = opened;
-    return opened;
+    boolean same = before != null && before.opened().files().equals(files);
+    return new Look(same ? before.opened() : Opened.of(files), stamps, answers);
   }
 
   /**

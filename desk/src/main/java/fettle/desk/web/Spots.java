@@ -14,8 +14,12 @@ import java.util.Optional;
 /** Every single value of a book, by its place and by its path. */
 final class Spots {
 
+  private static final List<String> SEVERAL =
+      List.of("map:", "list:", "shape:", "either:", "tree");
+
   private final Map<Place, Spot> byPlace = new LinkedHashMap<>();
   private final Map<String, Spot> byPath = new LinkedHashMap<>();
+  private final Map<String, Spot> leftOut = new LinkedHashMap<>();
   private final Map<String, Node> trees;
 
   private Spots(Map<String, Node> trees) {
@@ -44,9 +48,20 @@ final class Spots {
     return Optional.ofNullable(byPlace.get(place));
   }
 
-  /** Returns the value that a path leads to. */
+  /** Returns the value that a path leads to, be it written or left out. */
   Optional<Spot> at(String file, String path) {
-    return Optional.ofNullable(byPath.get(file + "\n" + path));
+    String name = file + "\n" + path;
+    return Optional.ofNullable(byPath.get(name))
+        .or(() -> Optional.ofNullable(leftOut.get(name)));
+  }
+
+  /** Returns the single values that a block of a file, and the blocks within it, leave out. */
+  List<Spot> leftOut(String file, String block) {
+    String name = file + "\n" + (block.isEmpty() ? "" : block + ".");
+    return leftOut.entrySet().stream()
+        .filter(e -> e.getKey().startsWith(name))
+        .map(Map.Entry::getValue)
+        .toList();
   }
 
   /** Returns every value under a node, in order. */
@@ -67,12 +82,17 @@ final class Spots {
   }
 
   private static String shape(String file) {
-    return file.equals("machine.yaml") ? "machine" : file.equals("shop.yaml") ? "shop" : "change";
+    return switch (file.substring(0, Math.max(file.indexOf('/'), 0))) {
+      case "changes" -> "change";
+      case "trials" -> "trial";
+      case "parts" -> "";
+      default -> file.equals("shop.yaml") ? "shop" : "machine";
+    };
   }
 
   private void walk(String file, String path, String shape, Node node, Optional<Row> row) {
     if (node instanceof Node.Scalar scalar) {
-      Spot spot = new Spot(file, path, scalar, row);
+      Spot spot = new Spot(file, path, scalar, row, Spot.Kind.WRITTEN);
       byPlace.put(scalar.at(), spot);
       byPath.put(file + "\n" + path, spot);
     } else if (node instanceof Node.Listing listing) {
@@ -81,6 +101,7 @@ final class Spots {
       }
     } else if (node instanceof Node.Mapping mapping) {
       mapping.entries().forEach((key, entry) -> entry(file, path, shape, key, entry.value()));
+      gaps(file, path, shape, mapping);
     }
   }
 
@@ -99,6 +120,23 @@ final class Spots {
                 ? "entries of " + type.substring(4)
                 : block(type, inner, value);
     walk(file, inner, below, value, row);
+  }
+
+  private void gaps(String file, String path, String shape, Node.Mapping block) {
+    Dictionary.standard()
+        .shapes()
+        .getOrDefault(shape, Map.of())
+        .forEach(
+            (key, row) -> {
+              if (!block.entries().containsKey(key) && single(row)) {
+                String inner = path.isEmpty() ? key : path + "." + key;
+                leftOut.put(file + "\n" + inner, Spot.leftOut(file, inner, block, row));
+              }
+            });
+  }
+
+  private static boolean single(Row row) {
+    return SEVERAL.stream().noneMatch(row.type()::startsWith);
   }
 
   private static Optional<Row> row(String shape, String key) {

@@ -44,4 +44,23 @@ final class ValueLines {
         Visit.value(spot, chosen),
         spot.file().startsWith("changes/"));
   }
+
+  /** Returns the values that a block of a file, and what is within it, leaves out. */
+  static List<MemberPage.ValueLine> leftOut(
+      Visit visit, Chosen chosen, String file, String block) {
+    return visit.opened().spots().leftOut(file, block).stream()
+        .map(s -> leftOut(s, block, chosen))
+        .toList();
+  }
+
+  private static MemberPage.ValueLine leftOut(Spot spot, String block, Chosen chosen) {
+    String standard = spot.scalar().text();
+    return new MemberPage.ValueLine(
+        spot.path().substring(block.isEmpty() ? 0 : block.length() + 1).replace(".", " · "),
+        standard.isEmpty() ? "not known" : standard,
+        spot.row().map(Row::meaning).orElse(""),
+        standard.isEmpty() ? "" : "the standard",
+        Visit.value(spot, chosen),
+        false);
+  }
 }

@@ -8,7 +8,6 @@ import fettle.machine.lathe.Machine;
 import fettle.machine.state.State;
 import fettle.machine.text.Node;
 import fettle.machine.text.Problem;
-import fettle.machine.text.TextEdit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -64,7 +63,8 @@ final class ValuesRoom {
         joint,
         problems,
         notice,
-        "");
+        "",
+        chosen == null ? List.of() : ValueLines.leftOut(visit, chosen, spot.file(), spot.block()));
   }
 
   /** Returns the state looked at, with the change in it that the value belongs to. */
@@ -81,16 +81,22 @@ final class ValuesRoom {
 
   private static Tried tried(Visit visit, Spot spot, String typed) {
     String text = visit.opened().text(spot.file()).orElse("");
-    String edited = TextEdit.replace(text, spot.scalar().at(), typed).orElse("");
+    String edited = spot.edited(text, typed).orElse("");
     if (edited.isEmpty()) {
       String problem = "'" + typed + "' cannot be written there as one value.";
       return new Tried("", visit.opened(), List.of(problem));
     }
     Opened book = visit.opened().with(Map.of(spot.file(), edited));
-    List<Problem> old = visit.opened().problems();
+    List<Problem> old = problems(visit.opened(), spot);
     List<String> fresh =
-        book.problems().stream().filter(p -> !old.contains(p)).map(Problem::text).toList();
+        problems(book, spot).stream().filter(p -> !old.contains(p)).map(Problem::text).toList();
     return new Tried(edited, book, fresh);
+  }
+
+  private static List<Problem> problems(Opened book, Spot spot) {
+    return spot.file().startsWith("trials/") && book.sound()
+        ? NewTrialRoom.problems(book)
+        : book.problems();
   }
 
   private static JointPage joint(Visit visit, Chosen chosen, Opened book) {
@@ -101,20 +107,11 @@ final class ValuesRoom {
   /** Writes the value typed into the book; returns where to go next. */
   static String save(Visit visit, Shelf shelf) {
     Spot spot = spot(visit);
-    unchanged(visit, spot.file());
     String typed = visit.asked("v");
     if (typed.isEmpty()) {
       throw Refused.wrong("Nothing was typed.", "Type a value with its unit.");
     }
-    Tried tried = tried(visit, spot, typed);
-    if (!tried.problems.isEmpty()) {
-      throw Refused.wrong(
-          String.join(" ", tried.problems), "Go back, put the value right and try again.");
-    }
-    if (!typed.equals(spot.scalar().text())) {
-      String why = spot.within() + ": " + spot.scalar().text() + " → " + typed;
-      shelf.save(visit.opened(), Map.of(spot.file(), tried.text), line(why), "");
-    }
+    save(visit, shelf, spot, typed);
     return "/value?file="
         + Visit.coded(spot.file())
         + "&path="
@@ -122,6 +119,21 @@ final class ValuesRoom {
         + "&state="
         + Visit.coded(visit.asked("state"))
         + "&said=written";
+  }
+
+  /** Writes a value into the book, if the book is sound with it and still as the page showed it. */
+  static void save(Visit visit, Shelf shelf, Spot spot, String typed) {
+    unchanged(visit, spot.file());
+    Tried tried = tried(visit, spot, typed);
+    if (!tried.problems.isEmpty()) {
+      throw Refused.wrong(
+          String.join(" ", tried.problems), "Go back, put the value right and try again.");
+    }
+    if (!typed.equals(spot.scalar().text()) || spot.kind() == Spot.Kind.LEFT_OUT) {
+      String before = spot.kind() == Spot.Kind.LEFT_OUT ? "left out" : spot.scalar().text();
+      String why = spot.within() + ": " + before + " → " + typed;
+      shelf.save(visit.opened(), Map.of(spot.file(), tried.text), line(why), "");
+    }
   }
 
   /** Refuses if the file is no longer what the page showed. */
@@ -189,7 +201,8 @@ final class ValuesRoom {
         joint,
         problems,
         notice,
-        visit.asked("title"));
+        visit.asked("title"),
+        List.of());
   }
 
   private static String name(Spot spot) {

@@ -36,7 +36,8 @@ final class Visit {
 
   private static Map<String, String> rooms() {
     Map<String, String> rooms = new java.util.LinkedHashMap<>();
-    for (String room : List.of("lathe", "changes", "parts", "order", "proof", "reckoners")) {
+    for (String room :
+        List.of("lathe", "changes", "parts", "order", "proof", "reckoners", "guide")) {
       rooms.put(room, room.equals("lathe") ? "the lathe" : room);
     }
     return java.util.Collections.unmodifiableMap(rooms);
@@ -79,6 +80,12 @@ final class Visit {
       throw Refused.wrong("What was sent under '" + name + "' is too long.", "Shorten it.");
     }
     return value;
+  }
+
+  /** Tells whether anything was sent under a name, be it empty. */
+  boolean asks(String name) {
+    return context.queryParam(name) != null
+        || (context.method().name().equals("POST") && context.formParam(name) != null);
   }
 
   /** Returns everything that was sent under a name. */

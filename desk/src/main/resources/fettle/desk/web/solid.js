@@ -7,10 +7,10 @@ const unit = { X: new THREE.Vector3(1, 0, 0), Y: new THREE.Vector3(0, 1, 0), Z: 
 export async function show(place, address) {
   const answer = await fetch(address);
   if (!answer.ok) throw new Error("no scene");
-  showScene(place, await answer.json());
+  await showScene(place, await answer.json());
 }
 
-function showScene(place, data) {
+async function showScene(place, data) {
   const ink = getComputedStyle(document.documentElement);
   const colour = (name) => new THREE.Color(ink.getPropertyValue(name).trim());
   const renderer = new THREE.WebGLRenderer({ antialias: true, alpha: true });
@@ -30,7 +30,9 @@ function showScene(place, data) {
     groups.set(member.name, group);
     seats.set(member.name, member);
     for (const solid of member.solids) {
-      const body = mesh(solid, colour(member.planned ? "--blue" : "--steel"), colour("--ink"));
+      const one = data.gap?.members.includes(member.name);
+      const body = mesh(solid, one ? bright(colour("--brass")) : colour(member.planned ? "--blue" : "--steel"), colour("--ink"));
+      if (data.gap && !one) fade(body);
       body.traverse((part) => { part.userData.member = member; });
       targets.push(body.children[0]);
       group.add(body);
@@ -38,7 +40,7 @@ function showScene(place, data) {
   }
   for (const member of data.members) {
     (groups.get(member.on) ?? lathe).add(groups.get(member.name));
-    move(member, member.position);
+    move(member, data.gap ? member.start : member.position);
   }
   scene.add(new THREE.HemisphereLight(0xffffff, 0x888877, 2.2));
   const sun = new THREE.DirectionalLight(0xffffff, 1.6);
@@ -47,13 +49,15 @@ function showScene(place, data) {
 
   const box = new THREE.Box3().setFromObject(scene);
   const middle = box.getCenter(new THREE.Vector3());
+  const label = document.createElement("p");
   const camera = new THREE.PerspectiveCamera(30, 1, 10, 20000);
   const view = { turn: -0.4, lift: 0.35, far: box.getSize(new THREE.Vector3()).length() * 1.25 };
 
   function move(member, position) {
     const group = groups.get(member.name);
     group.position.set(...member.at);
-    if (member.motion === "slides") group.position.addScaledVector(unit[member.axis], position);
+    if (member.swivel) group.setRotationFromAxisAngle(unit.Y, member.swivel * Math.PI / 180);
+    if (member.motion === "slides") group.position.addScaledVector(unit[member.axis].clone().applyQuaternion(group.quaternion), position);
     if (member.motion === "turns") group.setRotationFromAxisAngle(unit[member.axis], position * Math.PI / 180);
   }
 
@@ -71,6 +75,11 @@ function showScene(place, data) {
       middle.z + flat * Math.sin(view.turn));
     camera.lookAt(middle);
     renderer.render(scene, camera);
+    if (data.gap) {
+      const at = lathe.localToWorld(between(data.gap)).project(camera);
+      label.style.left = `${(at.x + 1) / 2 * width}px`;
+      label.style.top = `${(1 - at.y) / 2 * height}px`;
+    }
   }
 
   const pointers = new Map();
@@ -113,7 +122,64 @@ function showScene(place, data) {
   });
   new ResizeObserver(draw).observe(place);
   draw();
+  if (data.gap) await approach();
   place.dataset.drawn = String(targets.length);
+
+  // The members go from where they usually stand to where the gap is least; the view comes nearer.
+  async function approach() {
+    const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
+    const from = middle.clone();
+    const to = lathe.localToWorld(between(data.gap));
+    const far = view.far;
+    const begun = performance.now();
+    for (let share = still ? 1 : 0; ; share = Math.min(1, (performance.now() - begun) / 1400)) {
+      const eased = share * share * (3 - 2 * share);
+      for (const member of data.members) move(member, member.start + (member.position - member.start) * eased);
+      middle.lerpVectors(from, to, eased);
+      view.far = far * (1 - 0.62 * eased);
+      draw();
+      if (share === 1) break;
+      await new Promise(requestAnimationFrame);
+    }
+    lathe.add(measured(data.gap, colour("--red")));
+    label.className = "gap";
+    label.textContent = data.gap.words;
+    place.append(label);
+    draw();
+  }
+}
+
+const between = (gap) => new THREE.Vector3(...gap.from).lerp(new THREE.Vector3(...gap.to), 0.5);
+
+const bright = (colour) => colour.multiplyScalar(0.6 / Math.max(colour.r, colour.g, colour.b));
+
+// What the gap does not lie between is seen through, so that the gap is seen.
+function fade(body) {
+  body.traverse((part) => {
+    if (part.material) Object.assign(part.material, { transparent: true, opacity: part.isMesh ? 0.3 : 0.5, depthWrite: !part.isMesh });
+  });
+}
+
+// A gap as a bar between two balls, drawn over everything else.
+function measured(gap, colour) {
+  const drawn = new THREE.Group();
+  const ink = new THREE.MeshBasicMaterial({ color: colour, depthTest: false });
+  const from = new THREE.Vector3(...gap.from);
+  const to = new THREE.Vector3(...gap.to);
+  for (const end of [from, to]) {
+    const ball = new THREE.Mesh(new THREE.SphereGeometry(3, 16, 12), ink);
+    ball.position.copy(end);
+    drawn.add(ball);
+  }
+  const length = from.distanceTo(to);
+  if (length > 0) {
+    const bar = new THREE.Mesh(new THREE.CylinderGeometry(1.2, 1.2, length, 12), ink);
+    bar.position.copy(from).lerp(to, 0.5);
+    bar.quaternion.setFromUnitVectors(unit.Y, to.clone().sub(from).normalize());
+    drawn.add(bar);
+  }
+  drawn.traverse((part) => { part.renderOrder = 9; });
+  return drawn;
 }
 
 function mesh(solid, colour, edge) {

@@ -102,6 +102,17 @@ class CommandsTest {
     }
   }
 
+  @Test
+  void clearancesAreListedAndFollowTheirSchema() throws IOException {
+    Told told = Told.of("clearance", Told.DEMO, "tailstock-lever");
+    assertThat(told.status()).as(told.err()).isZero();
+    assertThat(told.out())
+        .contains("quill handwheel x tailstock lever", "Not searched")
+        .contains("cross-screw with saddle-dial: saddle handwheel x cross handwheel");
+    follows("clearance.schema.json", Told.of("clearance", Told.DEMO, "--json").out());
+    assertThat(Told.of("clearance", Told.DEMO, "no-such-change").status()).isEqualTo(2);
+  }
+
   /** A finding that says stop gives status 1: lines that would run into each other. */
   @Test
   void aFindingThatSaysStop() throws IOException {

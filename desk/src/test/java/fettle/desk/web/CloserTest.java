@@ -170,4 +170,37 @@ class CloserTest {
       assertThat(jobs.kept(wish)).isPresent();
     }
   }
+
+  @Test
+  void theClearancePageShowsAPairWhereItIsWorst() {
+    String pair = "&one=saddle%20handwheel&other=cross%20handwheel";
+    String page = desk.get("/clearance?state=as-it-stands" + pair).body();
+    assertThat(page)
+        .contains("They collide in the position shown", "Only while the cross slide is at")
+        .contains("class=\"pointed\"", "class=\"hatch\"", "Forbidden positions")
+        .contains("cross-screw with saddle-dial", "Work of 380 mm fits");
+    String bought = desk.get("/clearance?state=as-bought" + pair).body();
+    assertThat(bought).contains("Least gap 21.9", "A finger can be caught", "ISO 13854");
+    String scene = desk.get("/clearance.json?state=as-it-stands" + pair).body();
+    assertThat(scene).contains("\"words\":\"touch\"", "\"start\":").doesNotContain("NaN");
+  }
+
+  @Test
+  void theClearancePageFollowsWhatIsHeldAndSaysWhatCannotBe() {
+    String held = desk.get("/clearance?at=cross%20slide%3D60%20mm").body();
+    assertThat(held).contains("value=\"cross slide=60 mm\"");
+    assertThat(desk.get("/clearance?at=saddle%3D900%20mm").body())
+        .contains("goes from 0 to 300 mm", "Nothing is held until this is mended");
+    for (String path :
+        List.of(
+            "/clearance?one=%3Cscript%3E&other=x",
+            "/clearance?at=%3Cscript%3Ealert(1)%3C/script%3E",
+            "/clearance?across=x&up=%22%3E%3Cscript%3E",
+            "/clearance?handles=with%20their%20slides&all=1",
+            "/clearance?state=everything&one=chuck&other=quill&across=quill&up=quill")) {
+      var answer = desk.get(path);
+      assertThat(answer.statusCode()).as(path).isEqualTo(200);
+      assertThat(answer.body()).as(path).doesNotContain("<script>");
+    }
+  }
 }

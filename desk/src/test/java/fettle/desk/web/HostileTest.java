@@ -223,6 +223,9 @@ final class HostileTest {
               "/value?file=machine.yaml&path=name&v=" + coded,
               "/value?file=machine.yaml&path=name&said=" + coded,
               "/what-if?in=" + coded,
+              "/clearance?one=" + coded + "&other=" + coded + "&handles=" + coded,
+              "/clearance?at=" + coded + "&across=" + coded + "&up=" + coded,
+              "/clearance.json?at=" + coded,
               "/history?version=" + coded,
               "/reckon/" + coded.replace("+", "%20"),
               "/reckon/rack-travel?in.z1=" + coded + "&in.z3=15&in.m=1",
@@ -306,6 +309,8 @@ final class HostileTest {
                 "/history",
                 "/member?name=bed",
                 "/member?name=motor",
+                "/clearance?state=everything&all=1",
+                "/clearance.json",
                 "/value?file=machine.yaml&path=name",
                 "/value?file=machine.yaml&path=about",
                 "/what-if?in=dials.cross%20dial"));

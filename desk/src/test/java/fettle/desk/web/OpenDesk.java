@@ -35,11 +35,16 @@ final class OpenDesk implements AutoCloseable {
   static OpenDesk demo() {
     try {
       Path book = Files.createTempDirectory("fettle-desk-");
-      copy(DEMO, book);
+      copyDemo(book);
       return new OpenDesk(book);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Copies the demo book into a folder. */
+  static void copyDemo(Path to) throws IOException {
+    copy(DEMO, to);
   }
 
   private static void copy(Path from, Path to) throws IOException {

@@ -43,6 +43,7 @@ final class PagesTest {
           "gearbox-1600",
           "spindle-820",
           "order-820",
+          "clearance-820",
           "reckoner-390");
   private static final List<String> LEADS =
       List.of("0.4", "0.5", "0.6", "0.7", "0.8", "1", "1.25", "1.5", "1.75", "2", "2.5");
@@ -97,12 +98,20 @@ final class PagesTest {
     pages.put("fits", "/fits?state=as-planned");
     pages.put("spindle", "/spindle?state=as-planned");
     pages.put("cuts", "/cuts?state=as-planned");
+    pages.put("clearance", "/clearance?state=as-planned&one=saddle%20handwheel&other=cross%20handwheel");
     pages.put("history", "/history");
     pages.put("parts", "/parts");
     pages.put("order", "/order?which=ideas,%20too");
     pages.put("packs", "/packs");
     pages.put("proof", "/proof");
+    pages.put("interview", "/interview");
+    pages.put("question", "/interview?n=20");
+    pages.put("new-trial", "/new-trial?kind=test%20bar");
     pages.put("reckoners", "/reckoners");
+    pages.put("guide", "/guide");
+    pages.put("glossary", "/guide/glossary");
+    pages.put("first-hour", "/guide/tutorial");
+    pages.put("handbook", "/guide/handbook-materials");
     pages.put("reckoner", "/reckon/rack-travel?in.z1=13&in.z2=40&in.z3=15&in.m=16%20DP");
     pages.put("missing", "/nowhere");
     return pages;
@@ -169,6 +178,22 @@ final class PagesTest {
     page.locator("input[data-member=saddle]").fill("250");
     page.waitForCondition(() -> !page.locator("#elevation svg").innerHTML().equals(before));
     assertThat(page.locator("label:has(input[data-member=saddle]) output")).hasText("250");
+    page.context().close();
+    browser.silent();
+  }
+
+  @Test
+  void aTouchedPairIsShownWhereItIsWorstWithItsGapMeasured() {
+    Page page = browser.page(820, 1000, ColorScheme.LIGHT);
+    page.navigate(desk.address("/clearance?state=as-bought&all=1"));
+    page.locator("#pairs a:has-text('chuck × quill')").first().click();
+    assertThat(page.locator("#pair h2")).hasText("The chuck and the quill");
+    assertThat(page.locator("#solid[data-drawn]")).isVisible();
+    assertThat(page.locator("#solid .gap")).hasText("2 mm");
+    assertThat(page.locator(".pointed text")).hasText("2 mm");
+    page.locator("select[name=handles]").selectOption("with their slides");
+    page.locator("text=Search so").click();
+    assertThat(page.locator("select[name=handles]")).hasValue("with their slides");
     page.context().close();
     browser.silent();
   }
@@ -300,6 +325,9 @@ final class PagesTest {
     page.locator("details.cell summary").first().click();
     page.locator("text=How it comes about").first().click();
     assertThat(page.locator(".source")).isVisible();
+    page.navigate(desk.address("/clearance"));
+    assertThat(page.locator("#pairs tbody tr").first()).containsText("collide");
+    assertThat(page.locator("#map .hatch")).hasCount(1);
     page.navigate(desk.address("/value?file=machine.yaml&path=members.saddle.mass"));
     page.locator("input[name=v]").fill("5 kg");
     page.locator("text=See what follows").click();

@@ -37,6 +37,23 @@ final class SavingTest {
   }
 
   @Test
+  void aValueLeftOutIsWrittenIntoItsBlock() {
+    String before = desk.text("machine.yaml");
+    String path = "members.saddle.wall";
+    assertThat(desk.get("/member?name=saddle").body()).contains("does not say here yet");
+    assertThat(desk.get(OpenDesk.valueAt("machine.yaml", path)).body())
+        .contains("Not written in the book yet");
+    assertThat(desk.edit("machine.yaml", path, "12 mm").statusCode()).isEqualTo(303);
+    String after = desk.text("machine.yaml");
+    assertThat(after).contains("wall: 12 mm");
+    assertThat(after.replaceFirst("[ \\n,]*wall: 12 mm", "")).isEqualTo(before);
+    assertThat(desk.get(OpenDesk.valueAt("machine.yaml", path)).body()).contains("Stands now: 12 mm");
+    assertThat(desk.edit("machine.yaml", "members.saddle.height", "12 s").statusCode())
+        .isEqualTo(400);
+    assertThat(desk.text("machine.yaml")).isEqualTo(after);
+  }
+
+  @Test
   void aWrongValueIsRefusedWithPlaceAndExpectation() {
     String before = desk.text("machine.yaml");
     HttpResponse<String> answer = desk.edit("machine.yaml", SADDLE, "4.4");
@@ -97,6 +114,18 @@ final class SavingTest {
     assertThat(history).contains("found in the folder");
     assertThat(desk.undo().statusCode()).isEqualTo(303);
     assertThat(desk.text("machine.yaml")).contains("mass: 4.2 kg");
+  }
+
+  @Test
+  void aLockLeftByADeskThatWasKilledStopsNoSaving() throws java.io.IOException {
+    desk.edit("machine.yaml", SADDLE, "4.4 kg");
+    java.nio.file.Path lock = desk.file(".history/refs/heads/book.lock");
+    java.nio.file.Files.createFile(lock);
+    java.nio.file.Files.setLastModifiedTime(
+        lock, java.nio.file.attribute.FileTime.fromMillis(1_700_000_000_000L));
+    assertThat(desk.edit("machine.yaml", SADDLE, "4.5 kg").statusCode()).isEqualTo(303);
+    assertThat(desk.text("machine.yaml")).contains("mass: 4.5 kg");
+    assertThat(lock).doesNotExist();
   }
 
   @Test
@@ -182,5 +211,35 @@ final class SavingTest {
     assertThat(page.body()).contains("machine.yaml:54").contains("Mend this value");
     assertThat(desk.edit("machine.yaml", SADDLE, "4.2 kg").statusCode()).isEqualTo(303);
     assertThat(desk.get("/lathe").statusCode()).isEqualTo(200);
+  }
+
+  @Test
+  void aTrialIsLaidOutAndItsReadingsAskedFor() {
+    String page = desk.get("/new-trial?kind=reversal").body();
+    Map<String, String> form = new java.util.LinkedHashMap<>();
+    form.put("token", OpenDesk.hidden(page, "token"));
+    form.put("mark", OpenDesk.hidden(page, "mark"));
+    form.put("kind", "reversal");
+    form.put("say.what", "Cross slide: \"again\"");
+    form.put("say.instrument", "fine indicator");
+    form.put("say.date", "2026-06-01");
+    form.put("say.member", "cross slide");
+    form.put("at.run", "2");
+    form.put("at.target", "0 to ten");
+    HttpResponse<String> refused = desk.post("/new-trial", form);
+    assertThat(refused.statusCode()).isEqualTo(400);
+    assertThat(refused.body()).contains("found '0 to ten'").contains("value=\"0 to ten\"");
+    form.put("at.target", "0 to 20 by 10");
+    HttpResponse<String> answer = desk.post("/new-trial", form);
+    assertThat(answer.statusCode()).isEqualTo(303);
+    assertThat(desk.text("trials/cross-slide-again.csv"))
+        .startsWith("run,dir,target_mm,position_mm\n1,1,0,\n1,1,10,\n1,1,20,\n1,-1,20,\n")
+        .endsWith("2,-1,0,\n");
+    assertThat(desk.get("/readings?name=cross-slide-again").body()).contains("0 of 12 taken");
+    assertThat(desk.get("/proof").body()).contains("no readings yet, 12 planned").contains("saddle-dial");
+    String yaml = "trials/cross-slide-again.yaml";
+    assertThat(desk.edit(yaml, "member", "no such slide").statusCode()).isEqualTo(400);
+    assertThat(desk.edit(yaml, "note", "done on a cold morning").statusCode()).isEqualTo(303);
+    assertThat(desk.text(yaml)).contains("kind: reversal").contains("note: done on a cold morning");
   }
 }

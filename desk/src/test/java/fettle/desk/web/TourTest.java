@@ -4,7 +4,9 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Mouse;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import org.junit.jupiter.api.Test;
 
@@ -57,7 +59,28 @@ final class TourTest {
       assertThat(page.locator("details.cell:has-text('saddle drive: travel per turn')").first())
           .containsText("24.936");
       assertThat(desk.text("changes/saddle-dial.yaml")).isEqualTo(before);
+
+      page.navigate(desk.address("/what-if?in=trains.saddle%20drive"));
+      Locator teeth = page.locator(".field:has(.label:text-is('handwheel pair · driven'))");
+      drag(page, teeth.locator("input[type=range]"), 0.9);
+      assertThat(teeth.locator("input[type=text]")).not().hasValue("39");
+      assertThat(page.locator("#follows")).containsText("travel per turn");
+      assertThat(page.locator("#follows svg.bar").first()).isVisible();
+      assertThat(desk.text("changes/saddle-dial.yaml")).isEqualTo(before);
+      page.locator("text=Let it go").click();
+      assertThat(page.locator("h1")).hasText("Dunlin 85, as it stands");
       browser.silent();
     }
+  }
+
+  /** Drags a slider by hand to a share of its length. */
+  private static void drag(Page page, Locator slider, double share) {
+    slider.scrollIntoViewIfNeeded();
+    BoundingBox box = slider.boundingBox();
+    double y = box.y + box.height / 2;
+    page.mouse().move(box.x + box.width / 2, y);
+    page.mouse().down();
+    page.mouse().move(box.x + box.width * share, y, new Mouse.MoveOptions().setSteps(8));
+    page.mouse().up();
   }
 }

@@ -14,8 +14,8 @@ import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /**
- * Replaces one value in the owner's text and leaves every other character as it stands, so that
- * comments, order and spacing survive. The new text is read again: nothing but that value may
+ * Replaces or adds one value in the owner's text and leaves every other character as it stands, so
+ * that comments, order and spacing survive. The new text is read again: nothing but that value may
  * differ, or the edit is refused.
  */
 public final class TextEdit {
@@ -47,6 +47,64 @@ public final class TextEdit {
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * Adds a value to a block that does not have it yet: behind what stands there if that can be, else
+   * before it.
+   *
+   * @param text the whole text
+   * @param block where the block starts
+   * @param key name of the value, not in the block so far
+   * @param value the value, without quotes
+   * @return the new text; empty if no block starts there or the value cannot be written
+   */
+  public static Optional<String> add(String text, Place block, String key, String value) {
+    Node before = YamlReader.read(block.file(), text).value();
+    Optional<Block> found = Block.at(text, block);
+    if (before == null || found.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> spellings = value.isEmpty() ? List.of("\"\"") : List.of(value, quoted(value));
+    for (Block.Side side : Block.Side.values()) {
+      Node wanted = with(before, block, key, value, side);
+      for (String written : spellings) {
+        String edited = found.get().with(text, key + ": " + written, side);
+        Parsed<Node> after = YamlReader.read(block.file(), edited);
+        if (after.value() != null
+            && after.problems().isEmpty()
+            && bare(after.value()).equals(bare(wanted))) {
+          return Optional.of(edited);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Node with(Node node, Place block, String key, String value, Block.Side side) {
+    if (node instanceof Node.Mapping mapping) {
+      Map<String, Node.Entry> entries = new LinkedHashMap<>();
+      boolean here = mapping.at().equals(block);
+      Node.Entry fresh = new Node.Entry(block, new Node.Scalar(value, true, block));
+      if (here && side == Block.Side.BEFORE) {
+        entries.put(key, fresh);
+      }
+      mapping
+          .entries()
+          .forEach(
+              (k, entry) ->
+                  entries.put(
+                      k, new Node.Entry(entry.keyAt(), with(entry.value(), block, key, value, side))));
+      if (here && side == Block.Side.BEHIND) {
+        entries.put(key, fresh);
+      }
+      return new Node.Mapping(entries, mapping.at());
+    } else if (node instanceof Node.Listing listing) {
+      return new Node.Listing(
+          listing.items().stream().map(i -> with(i, block, key, value, side)).toList(),
+          listing.at());
+    }
+    return node;
   }
 
   /** Returns the ways to write a value: as it is if it was so before, in quotes otherwise. */
@@ -81,7 +139,7 @@ public final class TextEdit {
     return text.substring(0, from) + written + text.substring(to);
   }
 
-  private static int offset(String text, Mark mark) {
+  static int offset(String text, Mark mark) {
     return text.offsetByCodePoints(0, mark.getIndex());
   }
 

@@ -70,6 +70,32 @@ record Headstock(Machine machine, Values block, Support front, Support rear) {
         : Optional.of(new Headstock(machine, block.get(), front.get(), rear.get()));
   }
 
+  /** Returns what the book does not tell, or tells of a kind that is not reckoned. */
+  static List<String> lacking(Values block) {
+    List<String> lacking = new ArrayList<>();
+    for (String key : List.of("span", "overhang")) {
+      if (!block.has(key)) {
+        lacking.add("its " + key);
+      }
+    }
+    for (String place : List.of("front", "rear")) {
+      Optional<Values> bearing = block.block(place);
+      if (bearing.isEmpty()) {
+        lacking.add("its " + place + " bearing");
+      } else if (support(bearing.get(), "g", TYPICAL_SPEED).isEmpty()) {
+        lacking.add(reckonable(place, bearing.get()));
+      }
+    }
+    return lacking;
+  }
+
+  private static String reckonable(String place, Values bearing) {
+    return bearing.shape().equals("bearing/bush")
+        ? "the clearance of its " + place + " bush"
+        : "a " + place + " bearing that is a deep groove or angular contact ball bearing of a"
+            + " tabulated size, which " + bearing.text("type").orElse("this one") + " is not";
+  }
+
   private static Optional<Support> support(Values bearing, String symbol, double speed) {
     if (bearing.shape().equals("bearing/bush")) {
       return bush(bearing, symbol, speed);

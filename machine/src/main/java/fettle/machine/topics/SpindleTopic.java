@@ -62,7 +62,8 @@ final class SpindleTopic implements Topic {
   }
 
   private Study unknown(Machine machine) {
-    if (machine.values().block("spindle").isEmpty()) {
+    Optional<Values> block = machine.values().block("spindle");
+    if (block.isEmpty()) {
       return new Study(List.of(), List.of());
     }
     return new Study(
@@ -71,9 +72,9 @@ final class SpindleTopic implements Topic {
             new Finding(
                 Finding.Rank.NOTE,
                 "",
-                "The stiffness of the spindle is not reckoned: that takes its span and overhang and"
-                    + " two bearings that are bushes with their clearance, deep groove or angular"
-                    + " contact ball bearings of a usual size.",
+                "The stiffness of the spindle is not reckoned; that takes "
+                    + String.join(" and ", Headstock.lacking(block.get()))
+                    + ".",
                 "",
                 BEAM)));
   }

@@ -25,7 +25,8 @@ public final class Topics {
           new ThreadTopic(),
           new ChainTopic(),
           new ControlTopic(),
-          new ControlBoxTopic());
+          new ControlBoxTopic(),
+          new ClearanceTopic());
 
   private Topics() {}
 

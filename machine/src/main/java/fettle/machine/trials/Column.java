@@ -19,6 +19,8 @@ public record Column(
     String name, Map<String, Double> units, List<String> words, boolean whole, boolean signOnly) {
 
   private static final String DATE = "a date such as 2026-03-15";
+  private static final List<String> BENCH =
+      List.of("mm", "deg", "N", "um_per_m", "s", "degC");
   private static final Map<String, Double> LENGTHS = Map.of("mm", 1.0, "um", 1e-3, "in", 25.4);
   private static final Map<String, Double> ANGLES =
       Map.of("deg", Math.PI / 180, "turns", 2 * Math.PI);
@@ -70,6 +72,16 @@ public record Column(
 
   static Column word(String name, String... words) {
     return new Column(name, Map.of(), List.of(words), false, false);
+  }
+
+  /** Returns its heading in the unit that is usual at the bench. */
+  public String heading() {
+    return BENCH.stream().filter(units::containsKey).findFirst().map(u -> name + "_" + u).orElse(name);
+  }
+
+  /** Tells whether somebody has to say where it is read; ways and words are all gone through. */
+  boolean isAsked() {
+    return !signOnly && (words.isEmpty() || words.contains(DATE));
   }
 
   /** Returns how the header may name it. */

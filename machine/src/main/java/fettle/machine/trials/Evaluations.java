@@ -21,7 +21,7 @@ public final class Evaluations {
   private Evaluations() {}
 
   /** Returns the keys that a kind of trial cannot do without. */
-  static List<String> needs(Kind kind) {
+  public static List<String> needs(Kind kind) {
     return switch (kind) {
       case DIAL -> List.of("dial");
       case REVERSAL -> List.of();

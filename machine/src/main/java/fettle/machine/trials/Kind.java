@@ -110,7 +110,7 @@ public enum Kind {
   }
 
   /** Returns the key of the instrument that states its doubt; empty if the trial itself does. */
-  String doubt() {
+  public String doubt() {
     return switch (this) {
       case BED -> "slope doubt";
       case SPEEDS -> "time doubt";

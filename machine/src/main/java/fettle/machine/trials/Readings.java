@@ -110,7 +110,7 @@ public record Readings(Kind kind, List<Line> lines, List<String> gaps) {
         line(columns, cells, factors, at, lines, gaps, problems);
       }
     }
-    if (problems.isEmpty() && lines.isEmpty()) {
+    if (problems.isEmpty() && lines.isEmpty() && gaps.isEmpty()) {
       problems.add(new Problem(Place.file(file), "", "no readings", header(columns), ""));
     }
     return problems.isEmpty() ? Parsed.good(new Readings(kind, lines, gaps)) : Parsed.bad(problems);

@@ -65,6 +65,46 @@ final class TextEditTest {
   }
 
   @Test
+  void aKeyIsAddedBehindTheOthers() {
+    assertThat(TextEdit.add(TEXT, new Place("f.yaml", 2, 1), "units", "mm"))
+        .contains(TEXT + "units: mm\n");
+    assertThat(TextEdit.add(TEXT, new Place("f.yaml", 3, 7), "swivel", "5 deg"))
+        .contains(TEXT.replace("60 mm}}", "60 mm}, swivel: 5 deg}"));
+    assertThat(TextEdit.add(TEXT, new Place("f.yaml", 3, 43), "x", "1 mm"))
+        .contains(TEXT.replace("60 mm}}", "60 mm, x: 1 mm}}"));
+  }
+
+  @Test
+  void aKeyIsAddedToAnInnerBlockWithoutTouchingRemarks() {
+    String text = "a:\n  b: 1 # of b\n  c: {}\n\n# of d\nd: 2";
+    assertThat(TextEdit.add(text, new Place("f.yaml", 2, 3), "e", "#3"))
+        .contains(text.replace("c: {}\n", "c: {}\n  e: \"#3\"\n"));
+    assertThat(TextEdit.add(text, new Place("f.yaml", 3, 6), "e", "3"))
+        .contains(text.replace("{}", "{e: 3}"));
+    assertThat(TextEdit.add(text, new Place("f.yaml", 1, 1), "e", "3")).contains(text + "\ne: 3\n");
+    String folded = "a:\n  b: >\n    one\n    two\nd: 2\n";
+    assertThat(TextEdit.add(folded, new Place("f.yaml", 2, 3), "e", "3"))
+        .contains(folded.replace("two\n", "two\n  e: 3\n"));
+  }
+
+  @Test
+  void aKeyThatIsThereOrHasNoBlockIsNotAdded() {
+    assertThat(TextEdit.add(TEXT, new Place("f.yaml", 2, 1), "name", "x")).isEmpty();
+    assertThat(TextEdit.add(TEXT, new Place("f.yaml", 7, 9), "x", "1")).isEmpty();
+    assertThat(TextEdit.add(TEXT, new Place("f.yaml", 4, 8), "x", "1")).isEmpty();
+  }
+
+  @Property
+  void anyTextIsAddedSoThatItReadsBack(@ForAll @StringLength(max = 60) String value) {
+    Optional<String> text = TextEdit.add(TEXT, new Place("f.yaml", 2, 1), "fresh", value);
+    text.ifPresent(
+        t -> {
+          assertThat(t).startsWith(TEXT);
+          assertThat(value(t, "fresh")).isEqualTo(value);
+        });
+  }
+
+  @Test
   void lineEndsStayAsTheyAre() {
     String windows = TEXT.replace("\n", "\r\n");
     Optional<String> text = TextEdit.replace(windows, new Place("f.yaml", 9, 7), "2");

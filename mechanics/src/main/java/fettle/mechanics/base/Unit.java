@@ -43,6 +43,8 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, boolean rec
   public static final Unit IN2 = exact("in2", Dimension.AREA, Ratio.INCH.times(Ratio.INCH), false);
   public static final Unit MM3 = unit("mm3", Dimension.VOLUME, "1");
   public static final Unit CM3 = unit("cm3", Dimension.VOLUME, "1000");
+  public static final Unit IN3 =
+      exact("in3", Dimension.VOLUME, Ratio.INCH.times(Ratio.INCH).times(Ratio.INCH), false);
   public static final Unit MM4 = unit("mm4", Dimension.SECOND_MOMENT, "1");
 
   public static final Unit RAD = unit("rad", Dimension.ANGLE, "1");
@@ -75,6 +77,12 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, boolean rec
   public static final Unit LB = unit("lb", Dimension.MASS, "0.00045359237");
   public static final Unit KG_M2 = unit("kg m2", Dimension.INERTIA, "1000");
   public static final Unit KG_MM2 = unit("kg mm2", Dimension.INERTIA, "0.001");
+  public static final Unit LB_IN2 =
+      exact(
+          "lb in2",
+          Dimension.INERTIA,
+          Ratio.of(new BigDecimal("0.00045359237")).times(Ratio.INCH).times(Ratio.INCH),
+          false);
   public static final Unit KG_PER_M3 = unit("kg/m3", Dimension.DENSITY, "0.000000000001");
   public static final Unit G_PER_CM3 = unit("g/cm3", Dimension.DENSITY, "0.000000001");
 
@@ -102,6 +110,12 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, boolean rec
   public static final Unit KSI = exact("ksi", Dimension.STRESS, PSI.factor.times(1000), false);
   public static final Unit N_PER_MM = unit("N/mm", Dimension.STIFFNESS, "1");
   public static final Unit N_PER_MICRON = unit("N/µm", Dimension.STIFFNESS, "1000");
+  public static final Unit LBF_PER_IN =
+      exact(
+          "lbf/in",
+          Dimension.STIFFNESS,
+          Ratio.of(new BigDecimal("4.4482216152605")).over(Ratio.INCH),
+          false);
   public static final Unit NMM_PER_RAD = unit("N mm/rad", Dimension.TILT_STIFFNESS, "1");
   public static final Unit NM_PER_RAD = unit("N m/rad", Dimension.TILT_STIFFNESS, "1000");
   public static final Unit N_PER_MM3 = unit("N/mm3", Dimension.JOINT_STIFFNESS, "1");
@@ -162,6 +176,12 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, boolean rec
           false);
   public static final Unit N_PER_M = unit("N/m", Dimension.STIFFNESS, "0.001");
   public static final Unit PV = unit("MPa m/s", Dimension.PRESSURE_VELOCITY, "1000");
+  public static final Unit PSI_FT_PER_MIN =
+      exact(
+          "psi ft/min",
+          Dimension.PRESSURE_VELOCITY,
+          PSI.factor.times(Ratio.INCH).times(12).over(60),
+          false);
   public static final Unit MILLIPASCAL_S =
       unit("mPa s", Dimension.DYNAMIC_VISCOSITY, "0.000000001");
   public static final Unit PASCAL_S = unit("Pa s", Dimension.DYNAMIC_VISCOSITY, "0.000001");

@@ -39,7 +39,7 @@ public enum BearingType {
     return switch (code.charAt(0)) {
       case '5' -> THRUST_BALL;
       case '7' -> ANGULAR_CONTACT;
-      case '3' -> TAPERED_ROLLER;
+      case '3' -> code.length() == 2 ? ANGULAR_CONTACT_DOUBLE : TAPERED_ROLLER;
       default -> DEEP_GROOVE;
     };
   }

@@ -1,9 +1,13 @@
 package fettle.mechanics.bearings;
 
+import fettle.mechanics.base.Rows;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Outside of a rolling bearing as the standards fix it: bore, outside diameter, width (of a thrust
@@ -19,66 +23,37 @@ import java.util.Optional;
 public record BoundaryDimensions(
     String series, BearingType type, double bore, double outside, double width) {
 
-  private static final Map<String, String> ROWS =
-      Map.ofEntries(
-          Map.entry(
-              "618", "10-19-5 12-21-5 15-24-5 17-26-5 20-32-7 25-37-7 30-42-7 35-47-7 40-52-7"),
-          Map.entry(
-              "619", "10-22-6 12-24-6 15-28-7 17-30-7 20-37-9 25-42-9 30-47-9 35-55-10 40-62-12"),
-          Map.entry(
-              "60",
-              "7-19-6 8-22-7 9-24-7 10-26-8 12-28-8 15-32-9 17-35-10 20-42-12 25-47-12 30-55-13"
-                  + " 35-62-14 40-68-15"),
-          Map.entry(
-              "62",
-              "3-10-4 4-13-5 5-16-5 6-19-6 10-30-9 12-32-10 15-35-11 17-40-12 20-47-14 22-50-14"
-                  + " 25-52-15 30-62-16 35-72-17 40-80-18"),
-          Map.entry(
-              "63",
-              "10-35-11 12-37-12 15-42-13 17-47-14 20-52-15 25-62-17 30-72-19 35-80-21 40-90-23"),
-          Map.entry("70", "=60"),
-          Map.entry("72", "=62"),
-          Map.entry("73", "=63"),
-          Map.entry(
-              "511",
-              "10-24-9 12-26-9 15-28-9 17-30-9 20-35-10 25-42-11 30-47-11 35-52-12 40-60-13"),
-          Map.entry(
-              "302",
-              "15-35-11.75 17-40-13.25 20-47-15.25 25-52-16.25 30-62-17.25 35-72-18.25"
-                  + " 40-80-19.75"),
-          Map.entry("320", "20-42-15 25-47-15 30-55-17 35-62-18 40-68-19"));
+  private static final Map<String, List<BoundaryDimensions>> SERIES = tabulated();
 
-  private static final List<String> ORDER =
-      List.of("618", "619", "60", "62", "63", "70", "72", "73", "511", "302", "320");
+  private static Map<String, List<BoundaryDimensions>> tabulated() {
+    Map<String, List<BoundaryDimensions>> series = new LinkedHashMap<>();
+    for (Map<String, String> row : Rows.read(BoundaryDimensions.class, "boundary.csv")) {
+      for (String column : List.of("series", "also")) {
+        String code = row.getOrDefault(column, "");
+        if (!code.isEmpty()) {
+          series.computeIfAbsent(code, c -> new ArrayList<>()).add(of(code, row));
+        }
+      }
+    }
+    series.replaceAll((code, rows) -> List.copyOf(rows));
+    return Collections.unmodifiableMap(series);
+  }
+
+  private static BoundaryDimensions of(String code, Map<String, String> row) {
+    double[] sizes =
+        Stream.of("d", "D", "width").map(row::get).mapToDouble(Double::parseDouble).toArray();
+    return new BoundaryDimensions(
+        code, BearingType.ofSeries(code), sizes[0], sizes[1], sizes[2]);
+  }
 
   /** Returns the series that are tabulated. */
   public static List<String> seriesCodes() {
-    return ORDER;
+    return List.copyOf(SERIES.keySet());
   }
 
   /** Returns all rows of a series, smallest bore first; none if it is not tabulated. */
   public static List<BoundaryDimensions> series(String code) {
-    String rows = ROWS.get(code);
-    if (rows == null) {
-      return List.of();
-    }
-    boolean shared = rows.startsWith("=");
-    String text = shared ? ROWS.getOrDefault(rows.substring(1), "") : rows;
-    List<BoundaryDimensions> list = new ArrayList<>();
-    for (String row : List.of(text.split(" ", -1))) {
-      List<String> cells = List.of(row.split("-", -1));
-      double bore = Double.parseDouble(cells.get(0));
-      if (!shared || (bore >= 10 && bore != 22)) {
-        list.add(
-            new BoundaryDimensions(
-                code,
-                BearingType.ofSeries(code),
-                bore,
-                Double.parseDouble(cells.get(1)),
-                Double.parseDouble(cells.get(2))));
-      }
-    }
-    return List.copyOf(list);
+    return SERIES.getOrDefault(code, List.of());
   }
 
   /**
@@ -101,7 +76,7 @@ public record BoundaryDimensions(
     Need.positive("shaft", shaft);
     Need.positive("housing", housing);
     List<BoundaryDimensions> list = new ArrayList<>();
-    for (String code : ORDER) {
+    for (String code : SERIES.keySet()) {
       for (BoundaryDimensions b : series(code)) {
         if (b.bore >= shaft && b.outside <= housing) {
           list.add(b);

@@ -204,4 +204,44 @@ class BearingLawsTest {
     assertThatThrownBy(() -> BallBearing.steel(8, Double.NaN, 33, 0.4))
         .isInstanceOf(IllegalArgumentException.class);
   }
+
+  @Test
+  void outsideSizesRiseWithTheBoreAndFromSeriesToSeries() {
+    for (String code : BoundaryDimensions.seriesCodes()) {
+      List<BoundaryDimensions> rows = BoundaryDimensions.series(code);
+      for (int i = 1; i < rows.size(); i++) {
+        assertThat(rows.get(i).bore()).as(code).isGreaterThan(rows.get(i - 1).bore());
+        assertThat(rows.get(i).outside()).as(code).isGreaterThan(rows.get(i - 1).outside());
+        assertThat(rows.get(i).width()).as(code).isGreaterThanOrEqualTo(rows.get(i - 1).width());
+      }
+    }
+    List<String> rising = List.of("618", "619", "60", "62", "63");
+    for (int i = 1; i < rising.size(); i++) {
+      String heavy = rising.get(i);
+      for (BoundaryDimensions light : BoundaryDimensions.series(rising.get(i - 1))) {
+        BoundaryDimensions.of(heavy, light.bore())
+            .ifPresent(
+                b -> {
+                  assertThat(b.outside()).as(b.text()).isGreaterThan(light.outside());
+                  assertThat(b.width()).as(b.text()).isGreaterThanOrEqualTo(light.width());
+                });
+      }
+    }
+  }
+
+  @Test
+  void bearingsOfOneDiameterSeriesShareTheirOutsideDiameter() {
+    assertThat(BoundaryDimensions.of("62", 55).orElseThrow().text()).isEqualTo("62 55 x 100 x 21");
+    assertThat(BoundaryDimensions.of("72", 45).orElseThrow().text()).isEqualTo("72 45 x 85 x 19");
+    assertThat(BoundaryDimensions.of("320", 60).orElseThrow().outside())
+        .isEqualTo(BoundaryDimensions.of("60", 60).orElseThrow().outside());
+    for (BoundaryDimensions tapered : BoundaryDimensions.series("302")) {
+      assertThat(BoundaryDimensions.of("62", tapered.bore()).orElseThrow().outside())
+          .isEqualTo(tapered.outside());
+    }
+    for (BoundaryDimensions tapered : BoundaryDimensions.series("303")) {
+      assertThat(BoundaryDimensions.of("63", tapered.bore()).orElseThrow().outside())
+          .isEqualTo(tapered.outside());
+    }
+  }
 }
