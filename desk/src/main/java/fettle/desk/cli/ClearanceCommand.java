@@ -38,7 +38,8 @@ final class ClearanceCommand implements Command {
             "POSITIONS",
             "Hold members there, e.g. 'saddle=0 to 120 mm, cross slide=40 mm'."));
     spec.addOption(
-        Options.flag("--geared", "Handles turn with their slides, from the angle they are drawn at."));
+        Options.flag(
+            "--geared", "Handles turn with their slides, from the angle they are drawn at."));
     spec.addOption(Options.flag("--json", "Write JSON; docs/clearance.schema.json describes it."));
     return spec;
   }
@@ -74,8 +75,7 @@ final class ClearanceCommand implements Command {
       Meetings meetings) {}
 
   private static Found found(Book book, Machine machine, List<String> keys, ParseResult given) {
-    Use.Handles handles =
-        given.on("--geared") ? Use.Handles.GEARED : Use.Handles.ANY_ANGLE;
+    Use.Handles handles = given.on("--geared") ? Use.Handles.GEARED : Use.Handles.ANY_ANGLE;
     try {
       Use use = Use.parse(machine, given.option("--at", ""), handles);
       Clearances gaps = Clearances.of(machine, use);
@@ -120,7 +120,14 @@ final class ClearanceCommand implements Command {
           .forEach(
               m ->
                   out.println(
-                      "  " + m.one() + " with " + m.other() + ": " + m.first() + " x " + m.second()));
+                      "  "
+                          + m.one()
+                          + " with "
+                          + m.other()
+                          + ": "
+                          + m.first()
+                          + " x "
+                          + m.second()));
     }
     if (all.meetings().untried() > 0) {
       out.println("  " + all.meetings().untried() + " pairs of changes were not tried: name fewer");
@@ -169,8 +176,7 @@ final class ClearanceCommand implements Command {
   private static void room(WorkRoom room, java.io.PrintStream out) {
     out.println("Room for work");
     String to = room.to().isEmpty() ? "end of the bed" : room.to();
-    out.println(
-        "  " + pad(Numbers.fixed(room.length(), 2), 8) + room.from() + " to " + to);
+    out.println("  " + pad(Numbers.fixed(room.length(), 2), 8) + room.from() + " to " + to);
     for (WorkRoom.Swing swing : room.swings()) {
       String size = swing.gap().touches() ? "none" : Numbers.fixed(swing.proven(), 2);
       out.println("  " + pad(size, 8) + "diameter over the " + swing.over());

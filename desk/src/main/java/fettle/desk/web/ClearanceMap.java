@@ -113,7 +113,8 @@ final class ClearanceMap {
     return held;
   }
 
-  private static ClearancePicture.Scale scale(ClearanceRoom.Asked asked, Clearances.Row row, int i) {
+  private static ClearancePicture.Scale scale(
+      ClearanceRoom.Asked asked, Clearances.Row row, int i) {
     Domain domain = asked.gaps().mechanism().domain();
     double factor = factor(asked, i);
     return new ClearancePicture.Scale(

@@ -1,8 +1,8 @@
 package fettle.desk.web;
 
-import fettle.desk.picture.Elevations;
 import fettle.desk.page.ElevationPage;
 import fettle.desk.page.EnginePage;
+import fettle.desk.picture.Elevations;
 import fettle.machine.topics.Clearances;
 import fettle.mechanics.base.Numbers;
 import fettle.mechanics.motion.SafeGap;
@@ -79,7 +79,9 @@ final class ClearancePair {
               + " to "
               + shown(asked, s, s.span().to())
               + ", with everything else anywhere; outside it they keep clear"
-              + (s.span().certified() ? ", and that is proven." : ", though its ends are not settled."));
+              + (s.span().certified()
+                  ? ", and that is proven."
+                  : ", though its ends are not settled."));
     }
     if (some.isEmpty()) {
       lines.add("No single slide or lever frees them: move, shorten or set back one of the two.");

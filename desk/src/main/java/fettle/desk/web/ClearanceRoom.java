@@ -1,12 +1,12 @@
 package fettle.desk.web;
 
-import fettle.desk.picture.Scene;
-import fettle.desk.picture.Stand;
-import fettle.desk.picture.Elevations;
 import fettle.desk.page.Amount;
 import fettle.desk.page.ElevationPage;
 import fettle.desk.page.EnginePage;
 import fettle.desk.page.Measure;
+import fettle.desk.picture.Elevations;
+import fettle.desk.picture.Scene;
+import fettle.desk.picture.Stand;
 import fettle.machine.forecast.Meetings;
 import fettle.machine.lathe.Machine;
 import fettle.machine.lathe.Member;
@@ -107,7 +107,9 @@ final class ClearanceRoom {
     sections.add(unsearched(asked));
     sections.add(
         Closer.section(
-            "Look closer", "more", new EnginePage.Links(Closer.links(asked.machine(), asked.chosen()))));
+            "Look closer",
+            "more",
+            new EnginePage.Links(Closer.links(asked.machine(), asked.chosen()))));
     return Closer.page(
         visit,
         asked.chosen(),
@@ -146,7 +148,9 @@ final class ClearanceRoom {
     }
   }
 
-  /** Two handles that collide come first, then one with something else, then any, then the nearest. */
+  /**
+   * Two handles that collide come first, then one with something else, then any, then the nearest.
+   */
   private static int rank(Machine machine, Clearances.Row row) {
     if (!row.gap().touches()) {
       return 3;
@@ -201,13 +205,11 @@ final class ClearanceRoom {
             List.of("pair", "gap", "proven", "means"),
             rows));
     if (shown < asked.rows().size()) {
-      String more =
-          "/clearance?" + picked.map(asked::query).orElse("") + "&all=1#pairs";
+      String more = "/clearance?" + picked.map(asked::query).orElse("") + "&all=1#pairs";
       blocks.add(
           new EnginePage.Links(
               List.of(
-                  new fettle.desk.page.Shell.Link(
-                      more, "all " + asked.rows().size() + " pairs"))));
+                  new fettle.desk.page.Shell.Link(more, "all " + asked.rows().size() + " pairs"))));
     }
     return new EnginePage.Section("Worst pairs", "pairs", "", blocks);
   }
@@ -250,7 +252,9 @@ final class ClearanceRoom {
         asked
             .visit()
             .opened()
-            .once("meetings|" + String.join("+", keys), () -> Meetings.of(asked.visit().book(), keys));
+            .once(
+                "meetings|" + String.join("+", keys),
+                () -> Meetings.of(asked.visit().book(), keys));
     if (found.pairs().isEmpty()) {
       return Closer.section(
           "Only when two changes meet",
@@ -367,7 +371,9 @@ final class ClearanceRoom {
           given.put(link.name(), position[slide.axis()] * slide.factor());
         } else if (step instanceof fettle.mechanics.motion.Step.Turn turn) {
           double degrees = Math.toDegrees(position[turn.axis()] * turn.factor());
-          given.put(link.name(), degrees > 360 || degrees < 0 ? degrees - 360 * Math.floor(degrees / 360) : degrees);
+          given.put(
+              link.name(),
+              degrees > 360 || degrees < 0 ? degrees - 360 * Math.floor(degrees / 360) : degrees);
         }
       }
     }
@@ -395,8 +401,7 @@ final class ClearanceRoom {
     List<Point> ends = ends(asked, row);
     Point a = ends.get(0);
     Point b = ends.get(1);
-    return new ElevationPage.Note(
-        (a.z() + b.z()) / 2, -(a.y() + b.y()) / 2, words(asked, row));
+    return new ElevationPage.Note((a.z() + b.z()) / 2, -(a.y() + b.y()) / 2, words(asked, row));
   }
 
   static String scene(Visit visit) {

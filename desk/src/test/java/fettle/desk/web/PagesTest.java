@@ -98,7 +98,8 @@ final class PagesTest {
     pages.put("fits", "/fits?state=as-planned");
     pages.put("spindle", "/spindle?state=as-planned");
     pages.put("cuts", "/cuts?state=as-planned");
-    pages.put("clearance", "/clearance?state=as-planned&one=saddle%20handwheel&other=cross%20handwheel");
+    pages.put(
+        "clearance", "/clearance?state=as-planned&one=saddle%20handwheel&other=cross%20handwheel");
     pages.put("history", "/history");
     pages.put("parts", "/parts");
     pages.put("order", "/order?which=ideas,%20too");

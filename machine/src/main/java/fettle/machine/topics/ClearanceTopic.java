@@ -130,8 +130,8 @@ final class ClearanceTopic implements Topic {
   }
 
   /**
-   * What a member can run into. Each pair is told of the member that the book names later, so that a
-   * member that is added alters no other finding.
+   * What a member can run into. Each pair is told of the member that the book names later, so that
+   * a member that is added alters no other finding.
    */
   private Finding reach(String member, List<String> others) {
     return new Finding(

@@ -97,10 +97,7 @@ public record Use(Map<String, Interval> held, Handles handles) {
   private static String moving(Machine machine) {
     return String.join(
         ", ",
-        machine.members().values().stream()
-            .filter(m -> travel(m) > 0)
-            .map(Member::name)
-            .toList());
+        machine.members().values().stream().filter(m -> travel(m) > 0).map(Member::name).toList());
   }
 
   /**

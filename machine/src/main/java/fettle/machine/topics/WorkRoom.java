@@ -85,8 +85,7 @@ public record WorkRoom(double length, String from, String to, List<Swing> swings
       this.machine = machine;
       this.spindle = spindle;
       this.mechanism = Envelopes.of(machine, use);
-      this.zero =
-          mechanism.place(spindle.name(), Vector.ZERO, mechanism.domain().low());
+      this.zero = mechanism.place(spindle.name(), Vector.ZERO, mechanism.domain().low());
     }
 
     Optional<WorkRoom> room() {
@@ -114,16 +113,14 @@ public record WorkRoom(double length, String from, String to, List<Swing> swings
         return Optional.empty();
       }
       return Optional.of(
-          new WorkRoom(
-              to - face, held.link(), nose == null ? "" : nose.link(), swings(face, to)));
+          new WorkRoom(to - face, held.link(), nose == null ? "" : nose.link(), swings(face, to)));
     }
 
     private List<Swing> swings(double face, double to) {
       List<Mechanism.Body> bodies = new ArrayList<>(mechanism.bodies());
       Convex axis =
           new Convex.Hull(
-              List.of(
-                  new Vector(0, 0, face - zero.z()), new Vector(0, 0, to - zero.z())));
+              List.of(new Vector(0, 0, face - zero.z()), new Vector(0, 0, to - zero.z())));
       bodies.add(new Mechanism.Body(spindle.name(), WORK, axis));
       Mechanism with = new Mechanism(mechanism.domain(), mechanism.links(), bodies);
       Map<String, Gap> least = new LinkedHashMap<>();
@@ -146,7 +143,8 @@ public record WorkRoom(double length, String from, String to, List<Swing> swings
       Member found = machine.member(member);
       boolean slides = found.seat() instanceof Seat.Sliding;
       return found.seat().on().isEmpty()
-          || (slides && mechanism.bodies().stream().noneMatch(b -> member.equals(b.link()) && carries(b)));
+          || (slides
+              && mechanism.bodies().stream().noneMatch(b -> member.equals(b.link()) && carries(b)));
     }
 
     /** Tells whether a body belongs to the quill or to what carries it. */

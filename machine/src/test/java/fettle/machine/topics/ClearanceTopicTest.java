@@ -73,7 +73,9 @@ class ClearanceTopicTest {
     assertThat(row.gap().upper()).isBetween(centres - 35 - 30 - 1e-6, centres - 35 - 30 + 0.02);
   }
 
-  /** The cross slide's top is 37 mm over the ways, the axis 85 mm; chuck face 52, quill nose in 432. */
+  /**
+   * The cross slide's top is 37 mm over the ways, the axis 85 mm; chuck face 52, quill nose in 432.
+   */
   @Test
   void roomForWorkIsWhatTheDrawingLeaves() {
     WorkRoom room = WorkRoom.of(DemoLathe.with(), Use.WHOLE).orElseThrow();
@@ -88,8 +90,7 @@ class ClearanceTopicTest {
   void roomFollowsWhatIsHeld() {
     Machine machine = DemoLathe.with();
     Use use =
-        Use.parse(
-            machine, "tailstock=100 mm, quill=0 mm, cross slide=0 mm", Use.Handles.ANY_ANGLE);
+        Use.parse(machine, "tailstock=100 mm, quill=0 mm, cross slide=0 mm", Use.Handles.ANY_ANGLE);
     WorkRoom room = WorkRoom.of(machine, use).orElseThrow();
     assertThat(room.length()).isCloseTo(384 - 52 - 230, within(1e-6));
     assertThat(swing(room, "top slide")).isCloseTo(2 * 36, within(1e-3));
@@ -134,8 +135,7 @@ class ClearanceTopicTest {
   /** The rims reach 55 and 40 mm; 29 mm beside each other they meet while the slide is run in. */
   @Test
   void travelTheHandwheelsCostEachOther() {
-    Clearances found =
-        Clearances.of(DemoLathe.with("saddle-dial", "cross-screw"), Use.WHOLE);
+    Clearances found = Clearances.of(DemoLathe.with("saddle-dial", "cross-screw"), Use.WHOLE);
     Clearances.Row row = found.row("saddle handwheel", "cross handwheel").orElseThrow();
     Clearances.Stretch cross =
         found.stretches(row).stream()
@@ -144,14 +144,12 @@ class ClearanceTopicTest {
             .orElseThrow();
     assertThat(cross.whole()).isFalse();
     double end = cross.span().to();
-    Use beyond =
-        new Use(Map.of("cross slide", new Interval(end, 96)), Use.Handles.ANY_ANGLE);
+    Use beyond = new Use(Map.of("cross slide", new Interval(end, 96)), Use.Handles.ANY_ANGLE);
     Machine machine = DemoLathe.with("saddle-dial", "cross-screw");
     Clearances.Row clear =
         Clearances.of(machine, beyond).row("saddle handwheel", "cross handwheel").orElseThrow();
     assertThat(clear.gap().touches()).isFalse();
-    Use before =
-        new Use(Map.of("cross slide", new Interval(0, end - 0.01)), Use.Handles.ANY_ANGLE);
+    Use before = new Use(Map.of("cross slide", new Interval(0, end - 0.01)), Use.Handles.ANY_ANGLE);
     Clearances.Row meets =
         Clearances.of(machine, before).row("saddle handwheel", "cross handwheel").orElseThrow();
     assertThat(meets.gap().touches()).isTrue();

@@ -55,8 +55,7 @@ public record ContactMap(int across, int up, List<Patch> patches) {
    * @param up number of the axis upwards
    * @param halvings how often each axis is halved, at the most
    */
-  public static ContactMap of(
-      List<Pair> pairs, Domain domain, int across, int up, int halvings) {
+  public static ContactMap of(List<Pair> pairs, Domain domain, int across, int up, int halvings) {
     if (across == up || halvings < 0 || halvings > MOST_HALVINGS) {
       throw new IllegalArgumentException(
           "a map needs two different axes and 0 to "
@@ -111,7 +110,8 @@ public record ContactMap(int across, int up, List<Patch> patches) {
 
   /** Tells whether a patch is a whole quarter in which the solids meet. */
   private static boolean meets(Patch patch, double left, double right) {
-    return patch.kind == Kind.MEETS && 2 * (patch.right - patch.left) >= (right - left) * (1 - 1e-9);
+    return patch.kind == Kind.MEETS
+        && 2 * (patch.right - patch.left) >= (right - left) * (1 - 1e-9);
   }
 
   private static PairSearch search(Pair pair, Domain domain) {
@@ -132,7 +132,6 @@ public record ContactMap(int across, int up, List<Patch> patches) {
    * @param y position of the axis upwards [mm or rad]
    */
   public boolean covers(double x, double y) {
-    return patches.stream()
-        .anyMatch(p -> x >= p.left && x <= p.right && y >= p.low && y <= p.high);
+    return patches.stream().anyMatch(p -> x >= p.left && x <= p.right && y >= p.low && y <= p.high);
   }
 }

@@ -5,8 +5,7 @@ import java.util.Optional;
 
 /**
  * The stretch of one axis on which solids can meet, whatever the other axes do within their limits.
- * Outside it they keep the wanted gap to a millionth of a millimetre, and
- * that is proven.
+ * Outside it they keep the wanted gap to a millionth of a millimetre, and that is proven.
  *
  * @param from where it begins [mm or rad]
  * @param to where it ends [mm or rad]

@@ -20,7 +20,8 @@ final class HandReckoners {
   }
 
   private static Reckoner gapLeft() {
-    return Reckoner.of(GROUP, "gap-left", "What is left of a gap when parts and play take their share")
+    return Reckoner.of(
+            GROUP, "gap-left", "What is left of a gap when parts and play take their share")
         .number("gap", Unit.MM, "least gap of the drawing")
         .number("tolerance", Unit.MM, "tolerances of the parts along the way, summed", "0")
         .number("play", Unit.MM, "backlash and play", "0")

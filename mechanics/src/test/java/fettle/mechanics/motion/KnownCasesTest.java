@@ -123,8 +123,7 @@ class KnownCasesTest {
   /** The block of before: it can meet the chuck from the axis to where it stops. */
   @Test
   void stretchOfContactEndsOnBothSides() {
-    Chain ball =
-        new Chain(List.of(new Step.Slide(X, 0, 1)), Convex.ball(new Vector(0, 12, 0), 8));
+    Chain ball = new Chain(List.of(new Step.Slide(X, 0, 1)), Convex.ball(new Vector(0, 12, 0), 8));
     Chain rod = still(new Convex.Cylinder(new Vector(50, 0, 0), Z, 5, 20));
     ContactSpan span =
         ContactSpan.of(List.of(new Pair("ball", "rod", ball, rod)), axis(0, 120), 0, 0, 1e-6)
@@ -145,8 +144,7 @@ class KnownCasesTest {
     Vector y = new Vector(0, 1, 0);
     Chain ball =
         new Chain(
-            List.of(new Step.Slide(X, 0, 1), new Step.Slide(y, 1, 1)),
-            Convex.ball(Vector.ZERO, 8));
+            List.of(new Step.Slide(X, 0, 1), new Step.Slide(y, 1, 1)), Convex.ball(Vector.ZERO, 8));
     Chain rod = still(new Convex.Cylinder(new Vector(50, 40, 0), Z, 12, 20));
     Domain both = new Domain(List.of("p", "q"), new double[] {0, 0}, new double[] {128, 64});
     ContactMap map = ContactMap.of(List.of(new Pair("ball", "rod", ball, rod)), both, 0, 1, 6);
