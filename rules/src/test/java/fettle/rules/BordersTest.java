@@ -27,7 +27,7 @@ class BordersTest {
           .importPackages("fettle");
 
   private static final String[] BELOW_DESK = {
-    "fettle.mechanics..", "fettle.parts..", "fettle.machine.."
+    "fettle.mechanics..", "fettle.parts..", "fettle.machine..", "fettle.planning.."
   };
 
   /** Reading a table from the class path is all the input that the mechanics may do. */
@@ -163,6 +163,13 @@ class BordersTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("fettle.sheets..", "fettle.planning..", "fettle.desk..")
+        .check(CLASSES);
+    noClasses()
+        .that()
+        .resideInAPackage("fettle.planning..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("fettle.desk..")
         .check(CLASSES);
     noClasses()
         .that()

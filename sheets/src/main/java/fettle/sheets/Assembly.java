@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,8 +28,10 @@ import org.jspecify.annotations.Nullable;
  * @param items lines of its parts list
  * @param order items in the order drawn, counted from 0
  * @param content everything its sheet shows: equal texts, equal sheets
+ * @param bare the same without what things cost
  */
-public record Assembly(Change change, List<Item> items, List<Integer> order, String content) {
+public record Assembly(
+    Change change, List<Item> items, List<Integer> order, String content, String bare) {
 
   /** Endings of the files of an assembly sheet. */
   public static final List<String> ENDINGS = List.of("svg", "pdf");
@@ -47,25 +50,7 @@ public record Assembly(Change change, List<Item> items, List<Integer> order, Str
     if (names.isEmpty()) {
       return Optional.empty();
     }
-    Map<String, Item> lines = new LinkedHashMap<>();
-    StringBuilder content = new StringBuilder(change.title()).append(names);
-    change
-        .values()
-        .map("parts")
-        .forEach(
-            (name, values) -> {
-              MadePart part = made(change, name, parts);
-              lines.put(name, made(name, values, part));
-              content.append(name).append(values.held()).append(part == null ? "" : part.content());
-            });
-    change
-        .values()
-        .map("purchases")
-        .forEach(
-            (name, values) -> {
-              lines.put(name, bought(name, values));
-              content.append(name).append(values.held());
-            });
+    Map<String, Item> lines = lines(change, parts);
     List<String> keys = List.copyOf(lines.keySet());
     List<Integer> order = new ArrayList<>();
     for (String name : names) {
@@ -74,7 +59,54 @@ public record Assembly(Change change, List<Item> items, List<Integer> order, Str
       }
     }
     return Optional.of(
-        new Assembly(change, List.copyOf(lines.values()), order, content.toString()));
+        new Assembly(
+            change,
+            List.copyOf(lines.values()),
+            order,
+            content(change, names, parts, UnaryOperator.identity()),
+            content(change, names, parts, Assembly::withoutPrice)));
+  }
+
+  private static String content(
+      Change change,
+      List<String> names,
+      List<MadePart> parts,
+      UnaryOperator<Map<String, Object>> said) {
+    StringBuilder content = new StringBuilder(change.title()).append(names);
+    change
+        .values()
+        .map("parts")
+        .forEach(
+            (name, values) -> {
+              MadePart part = made(change, name, parts);
+              content.append(name).append(said.apply(values.held()));
+              content.append(part == null ? "" : part.content());
+            });
+    change
+        .values()
+        .map("purchases")
+        .forEach((name, values) -> content.append(name).append(said.apply(values.held())));
+    return content.toString();
+  }
+
+  private static Map<String, Object> withoutPrice(Map<String, Object> held) {
+    Map<String, Object> bare = new LinkedHashMap<>(held);
+    bare.remove("price");
+    return bare;
+  }
+
+  /** Returns the parts list of a change, by what the change calls each thing; item 1 first. */
+  public static Map<String, Item> lines(Change change, List<MadePart> parts) {
+    Map<String, Item> lines = new LinkedHashMap<>();
+    change
+        .values()
+        .map("parts")
+        .forEach((name, values) -> lines.put(name, made(name, values, made(change, name, parts))));
+    change
+        .values()
+        .map("purchases")
+        .forEach((name, values) -> lines.put(name, bought(name, values)));
+    return lines;
   }
 
   private static @Nullable MadePart made(Change change, String name, List<MadePart> parts) {
@@ -124,6 +156,12 @@ public record Assembly(Change change, List<Item> items, List<Integer> order, Str
     }
   }
 
+  /** Returns the same assembly with nothing said of costs. */
+  public Assembly withoutCosts() {
+    List<Item> without = items.stream().map(Item::withoutCost).toList();
+    return new Assembly(change, without, order, bare, bare);
+  }
+
   /** Returns the drawing number of the assembly. */
   public String number() {
     String number = change.key().toUpperCase(java.util.Locale.ROOT);
@@ -141,6 +179,6 @@ public record Assembly(Change change, List<Item> items, List<Integer> order, Str
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("svg", SvgSheet.of(sheet).getBytes(StandardCharsets.UTF_8));
     files.put("pdf", PdfSheets.of(List.of(sheet)));
-    return new PlanFiles(files, Judge.faults(sheet));
+    return new PlanFiles(sheet, files, Judge.faults(sheet));
   }
 }

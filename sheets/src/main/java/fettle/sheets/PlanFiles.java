@@ -8,6 +8,7 @@ import fettle.parts.solid.Bodies;
 import fettle.parts.solid.Brep;
 import fettle.parts.solid.Mesh;
 import fettle.sheets.page.Heads;
+import fettle.sheets.page.Sheet;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,10 +17,11 @@ import java.util.Map;
 /**
  * The files that publish one part.
  *
+ * @param sheet its sheet
  * @param bytes bytes of each file by its ending
  * @param faults what is wrong with the sheet, in words; empty if nothing is
  */
-public record PlanFiles(Map<String, byte[]> bytes, List<String> faults) {
+public record PlanFiles(Sheet sheet, Map<String, byte[]> bytes, List<String> faults) {
 
   /** Endings of the files of a part. */
   public static final List<String> ENDINGS = List.of("svg", "pdf", "step", "3mf");
@@ -50,6 +52,6 @@ public record PlanFiles(Map<String, byte[]> bytes, List<String> faults) {
         "step",
         StepFile.of(solid, label, StepFile.Protocol.AP242).getBytes(StandardCharsets.UTF_8));
     files.put("3mf", ThreeMfFile.of(Mesh.of(solid, DEVIATION), h.title()));
-    return new PlanFiles(files, drawn.faults());
+    return new PlanFiles(drawn.sheet(), files, drawn.faults());
   }
 }

@@ -161,7 +161,10 @@ public final class Main {
     commands.put("prove", ProveCommand::new);
     commands.put("clearance", ClearanceCommand::new);
     commands.put("sheets", SheetsCommand::new);
+    commands.put("pack", PackCommand::new);
+    commands.put("publish", PublishCommand::new);
     commands.put("order", OrderCommand::new);
+    commands.put("route", RouteCommand::new);
     commands.put("wiring", WiringCommand::new);
     commands.put("reckon", ReckonCommand::new);
     commands.put("desk", DeskCommand::new);
@@ -191,10 +194,15 @@ public final class Main {
     to.println(
         "  fettle clearance BOOK [CHANGE...]  what touches or comes near over the whole travel");
     to.println("  fettle order BOOK                  in what order the changes are made; --buying");
+    to.println("  fettle route BOOK CHANGE           how each part of a change is made");
     to.println(
         "  fettle wiring BOOK [CHANGE...]     wires and terminals of the control box, checked");
     to.println(
         "  fettle sheets BOOK --out DIR       drawings, solids and parts lists of the changes");
+    to.println(
+        "  fettle pack BOOK CHANGE            all that is needed to make a change, as one PDF");
+    to.println(
+        "  fettle publish BOOK --out DIR      the book as pages for any web host, or from disk");
     to.println("  fettle reckon [TOPIC NAME=VALUE]   one single calculation; --list shows all");
     to.println("  fettle desk BOOK                   the book as pages, on this machine only");
     to.println("  fettle completion                  completion of words for bash and zsh");

@@ -10,12 +10,24 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 import java.util.function.Consumer;
 
 /** Writes files whole or not at all. */
 final class Pages {
 
   private Pages() {}
+
+  /** Returns a file within a folder; a name that leads out of it is refused. */
+  static Path within(Path folder, String name) {
+    Path root = folder.toAbsolutePath().normalize();
+    Path file = root.resolve(name).normalize();
+    if (!file.startsWith(root) || file.equals(root)) {
+      throw Failure.input("'" + name + "' leads out of the folder " + folder);
+    }
+    return file;
+  }
 
   static void write(Path file, Consumer<HtmlTemplateOutput> template) {
     TemplateOutput text = new StringOutput();
@@ -33,9 +45,9 @@ final class Pages {
       if (folder != null) {
         Files.createDirectories(folder);
       }
-      Path fresh = Files.createTempFile(folder, ".fettle-", ".part");
+      Path fresh = file.resolveSibling(".fettle-" + UUID.randomUUID() + ".part");
       try {
-        Files.write(fresh, bytes);
+        Files.write(fresh, bytes, StandardOpenOption.CREATE_NEW);
         move(fresh, file);
       } finally {
         Files.deleteIfExists(fresh);

@@ -8,9 +8,6 @@ import fettle.machine.text.Parsed;
 import fettle.parts.check.Doubt;
 import fettle.sheets.Assembly;
 import fettle.sheets.page.Heads;
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Objects;
 
@@ -53,7 +50,9 @@ final class SheetsCommand implements Command {
         chosen(read.orThrow(() -> Failure.input(read.problems())), given.option("--part", ""));
     SheetBatch batch =
         new SheetBatch(
-            Books.folder(out), Heads.of(book, date(given.option("--date", ""))), terminal);
+            Books.folder(out),
+            Heads.of(book, Dates.given("--date", given.option("--date", ""))),
+            terminal);
     batch.parts(parts);
     if (given.option("--part", "").isEmpty()) {
       changes.forEach(
@@ -107,16 +106,5 @@ final class SheetsCommand implements Command {
               : "there is no part '" + name + "' with a recipe. " + Nearest.hint(name, known));
     }
     return chosen;
-  }
-
-  private static String date(String given) {
-    if (given.isEmpty()) {
-      return LocalDate.now(ZoneId.systemDefault()).toString();
-    }
-    try {
-      return LocalDate.parse(given).toString();
-    } catch (DateTimeParseException e) {
-      throw Failure.input("--date: found '" + given + "', expected a date such as 2026-01-31");
-    }
   }
 }

@@ -23,7 +23,7 @@ final class WiringCommand implements Command {
             "Planning help and no design; a licensed electrician connects and tests.");
     spec.addPositional(Options.one("BOOK", "The folder of the book."));
     spec.addPositional(Options.many("CHANGE", "Changes to take in, as their files are called."));
-    spec.addOption(Options.flag("--json", "Write JSON."));
+    spec.addOption(Options.flag("--json", "Write JSON, as docs/wiring.schema.json describes it."));
     return spec;
   }
 

@@ -15,6 +15,9 @@ public record Amount(String number, String doubt, String unit) {
   private static final int DIGITS = 5;
   private static final double LARGE = 1000;
 
+  /** A doubt so much smaller than its value is left over from rounding. */
+  private static final double ROUNDING = 1e-12;
+
   /**
    * Rounds a quantity: two digits of the doubt (of one below 1000 the whole number), or five
    * digits if there is none.
@@ -29,7 +32,7 @@ public record Amount(String number, String doubt, String unit) {
     double shown = unit.fromCoherent(value);
     double width =
         unit.reciprocal() ? Math.abs(shown * doubt / value) : doubt / unit.factor().toDouble();
-    if (!(width > 0) || !Double.isFinite(width)) {
+    if (!(width > ROUNDING * Math.abs(shown)) || !Double.isFinite(width)) {
       return new Amount(minus(Numbers.significant(shown, DIGITS)), "", symbol(unit));
     }
     if (width >= LARGE) {

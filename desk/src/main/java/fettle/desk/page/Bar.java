@@ -1,5 +1,8 @@
 package fettle.desk.page;
 
+import fettle.mechanics.base.Unit;
+import fettle.mechanics.base.Working;
+
 /**
  * Before and after as two ticks on one scale; the thickness of a tick is its doubt. All places run
  * from 0 to 100.
@@ -64,6 +67,19 @@ public record Bar(
         Math.max(LEAST, 2 * db * scale),
         fettle.mechanics.base.Numbers.significant(from, 3),
         fettle.mechanics.base.Numbers.significant(to, 3));
+  }
+
+  /**
+   * Lays the values of a figure before and after on one scale; a pitch in turns per inch is not.
+   */
+  public static Bar of(Working old, Working now, Measure measure) {
+    Unit unit = measure.shown(now.unit());
+    if (unit.reciprocal()) {
+      return NONE;
+    }
+    double factor = unit.factor().toDouble();
+    return of(
+        old.value() / factor, old.doubt() / factor, now.value() / factor, now.doubt() / factor);
   }
 
   /** Tells whether there is something to draw. */

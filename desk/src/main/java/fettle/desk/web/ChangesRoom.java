@@ -6,6 +6,7 @@ import fettle.desk.page.ChangesPage;
 import fettle.desk.page.JointPage;
 import fettle.desk.page.MemberPage;
 import fettle.desk.page.Shell;
+import fettle.desk.picture.Elevations;
 import fettle.machine.dictionary.Values;
 import fettle.machine.state.Change;
 import fettle.machine.state.Stage;

@@ -1,5 +1,8 @@
 package fettle.desk.web;
 
+import fettle.desk.picture.Stand;
+import fettle.desk.picture.Scene;
+import fettle.desk.picture.Elevations;
 import fettle.desk.page.Amount;
 import fettle.desk.page.ElevationPage;
 import fettle.desk.page.EnginePage;
@@ -417,8 +420,8 @@ final class ClearanceRoom {
         asked.machine(),
         Stand.of(asked.machine(), Map.of()),
         stand(asked, row.gap().position()),
-        asked.chosen(),
         planned,
+        m -> LatheRoom.member(m, asked.chosen()),
         Optional.of(mark));
   }
 }

@@ -11,7 +11,6 @@ import fettle.machine.forecast.Row;
 import fettle.machine.forecast.Verdict;
 import fettle.machine.topics.Figure;
 import fettle.machine.topics.Finding;
-import fettle.mechanics.base.Unit;
 import fettle.mechanics.base.Working;
 import java.util.List;
 import java.util.Optional;
@@ -73,17 +72,7 @@ final class Joints {
         row.after().map(f -> ForecastPage.value(f, measure)).orElse("–"),
         difference,
         row.verdict().words(),
-        numbers ? bar(old.get(), now.get(), measure) : Bar.NONE,
+        numbers ? Bar.of(old.get(), now.get(), measure) : Bar.NONE,
         Visit.figure(figure.id(), after));
-  }
-
-  private static Bar bar(Working old, Working now, Measure measure) {
-    Unit unit = measure.shown(now.unit());
-    if (unit.reciprocal()) {
-      return Bar.NONE;
-    }
-    double factor = unit.factor().toDouble();
-    return Bar.of(
-        old.value() / factor, old.doubt() / factor, now.value() / factor, now.doubt() / factor);
   }
 }

@@ -5,6 +5,8 @@ import fettle.desk.page.ElevationPage;
 import fettle.desk.page.LathePage;
 import fettle.desk.page.MemberPage;
 import fettle.desk.page.Shell;
+import fettle.desk.picture.Elevations;
+import fettle.desk.picture.Stand;
 import fettle.machine.forecast.Forecast;
 import fettle.machine.forecast.Row;
 import fettle.machine.lathe.Machine;

@@ -4,11 +4,10 @@ import fettle.desk.page.ChangePage;
 import fettle.desk.page.RoomPage;
 import fettle.desk.page.Shell;
 import fettle.machine.state.Change;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
 
-/** Rooms whose engine is not built yet: they show what the book knows and say what is missing. */
+/** Rooms of plain words: what the book knows, or what went wrong. */
 final class PlainRooms {
 
   private PlainRooms() {}
@@ -17,27 +16,10 @@ final class PlainRooms {
     return room(
         visit,
         "parts",
-        "Drawings of the parts are not made yet.",
-        "A part is drawn from its recipe; until then the list below is what the changes ask for.",
-        new Shell.Link("/changes", "Choose a change and see its parts"),
+        "What the changes ask to be made.",
+        "A part that has a recipe is drawn; its sheet lies in the pack of its change.",
+        new Shell.Link("/packs", "Packs with all drawings"),
         ChangesRoom::parts);
-  }
-
-  static RoomPage order(Visit visit) {
-    return room(
-        visit,
-        "order",
-        "The order of work over all changes is not reckoned yet.",
-        "What to buy and what to make first, while the lathe still runs, follows from the steps"
-            + " below.",
-        new Shell.Link("/changes", "Look at the steps of one change"),
-        (v, c) -> {
-          List<ChangePage.Thing> things = new ArrayList<>(ChangesRoom.steps(v, c));
-          ChangesRoom.purchases(v, c)
-              .forEach(
-                  p -> things.add(new ChangePage.Thing("buy " + p.name(), p.what(), p.facts())));
-          return things;
-        });
   }
 
   private static RoomPage room(

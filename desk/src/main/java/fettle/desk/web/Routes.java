@@ -1,5 +1,6 @@
 package fettle.desk.web;
 
+import fettle.desk.pack.PackFiles;
 import fettle.desk.page.EnginePage;
 import fettle.desk.page.RoomPage;
 import fettle.desk.page.ValuePage;
@@ -47,6 +48,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -95,7 +97,7 @@ final class Routes {
     routes.get(
         "/lathe",
         page(LatheRoom::lathe, JtelatheGenerated::render, JtelathepictureGenerated::render));
-    routes.get("/lathe.json", c -> c.contentType("application/json").result(Scene.json(visit(c))));
+    routes.get("/lathe.json", c -> c.contentType("application/json").result(Solids.json(visit(c))));
     routes.get("/member", page(LatheRoom::member, JtememberGenerated::render));
     routes.get(
         "/changes",
@@ -260,7 +262,9 @@ final class Routes {
 
   private void rooms(RoutesConfig routes) {
     routes.get("/parts", page(PlainRooms::parts, JteroomGenerated::render));
-    routes.get("/order", page(PlainRooms::order, JteroomGenerated::render));
+    Template<EnginePage> engine = JteengineGenerated::render;
+    routes.get("/order", page(OrderRoom::page, engine));
+    packs(routes);
     routes.get("/proof", page(ProofRoom::list, JteproofGenerated::render));
     routes.get("/trial", page(ProofRoom::trial, JtetrialGenerated::render));
     routes.get(
@@ -314,6 +318,24 @@ final class Routes {
   private void guide(Context context, String folder) throws Exception {
     String name = folder + context.pathParam("page");
     page(v -> GuideRoom.page(v, name), JteguideGenerated::render).handle(context);
+  }
+
+  /** Whether a pack was issued stands beside the book, so that its page is made every time. */
+  private void packs(RoutesConfig routes) {
+    routes.get(
+        "/packs",
+        c -> send(c, JteengineGenerated::render, PacksRoom.page(visit(c), shelf.issued())));
+    routes.get(
+        "/pack",
+        c -> {
+          PackFiles made = PacksRoom.made(visit(c), shelf.issued());
+          String name = made.pack().source().change().key();
+          c.contentType("application/pdf")
+              .header("Content-Disposition", "attachment; filename=\"" + name + ".pdf\"")
+              .result(Objects.requireNonNull(made.files().get("pack.pdf")));
+        });
+    routes.post(
+        "/pack", c -> c.redirect(PacksRoom.issue(seen(c), shelf.issued()), HttpStatus.SEE_OTHER));
   }
 
   private void refusals(RoutesConfig routes) {

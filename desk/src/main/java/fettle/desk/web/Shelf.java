@@ -52,6 +52,11 @@ final class Shelf {
     return folder.resolve(".reckoned");
   }
 
+  /** Returns the folder of packs that were issued. */
+  Path issued() {
+    return folder.resolve(".issued");
+  }
+
   /**
    * What was seen at the last look.
    *

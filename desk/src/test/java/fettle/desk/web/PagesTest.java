@@ -43,6 +43,7 @@ final class PagesTest {
           "gearbox-1600",
           "spindle-820",
           "clearance-820",
+          "order-820",
           "reckoner-390");
   private static final List<String> LEADS =
       List.of("0.4", "0.5", "0.6", "0.7", "0.8", "1", "1.25", "1.5", "1.75", "2", "2.5");
@@ -102,7 +103,8 @@ final class PagesTest {
     pages.put("clearance", "/clearance?state=as-planned&one=saddle%20handwheel&other=cross%20handwheel");
     pages.put("history", "/history");
     pages.put("parts", "/parts");
-    pages.put("order", "/order");
+    pages.put("order", "/order?which=ideas,%20too");
+    pages.put("packs", "/packs");
     pages.put("proof", "/proof");
     pages.put("interview", "/interview");
     pages.put("question", "/interview?n=20");

@@ -38,6 +38,6 @@ public record Row(
 
   /** Returns the words to choose from. */
   public List<String> words() {
-    return List.of(inner().split("\\|"));
+    return List.of(inner().replaceFirst("^word:", "").split("\\|"));
   }
 }

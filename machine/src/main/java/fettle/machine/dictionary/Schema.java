@@ -9,7 +9,6 @@ import fettle.mechanics.base.Unit;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -266,7 +265,9 @@ public final class Schema {
   static String said(Row row) {
     String type = row.type();
     if (type.startsWith("word:")) {
-      return String.join(", ", Arrays.asList(type.substring(5).split("\\|")));
+      return String.join(", ", row.words());
+    } else if (type.startsWith("list:word:")) {
+      return "list out of " + String.join(", ", row.words());
     }
     return type.replace("either:", "a kind of ")
         .replace("map:", "by name: ")

@@ -54,7 +54,7 @@ public final class Draughtsman {
    *
    * @return mass [t]
    */
-  static double mass(Recipe recipe) {
+  public static double mass(Recipe recipe) {
     return Moments.of(Brep.of(Bodies.of(recipe))).volume() * recipe.heading().density();
   }
 

@@ -28,6 +28,11 @@ public record Item(
     @Nullable Recipe recipe,
     @Nullable BoundaryDimensions bearing) {
 
+  /** Returns the same line with nothing said of its cost. */
+  public Item withoutCost() {
+    return new Item(from, quantity, designation, number, material, stock, 0, recipe, bearing);
+  }
+
   /** Made in the workshop, or bought. */
   public enum From {
     MAKE,

@@ -64,7 +64,16 @@ final class PartsList {
               item.from() == Item.From.BUY ? "buy" : "make"));
     }
     list.row(
-        List.of("", "", "Together, made parts by mass", "", "", "", grams(mass), money(cost), ""));
+        List.of(
+            "",
+            "",
+            "Together, made parts by mass",
+            "",
+            "",
+            "",
+            grams(mass),
+            cost > 0 ? money(cost) : "",
+            ""));
     list.rules(bottom, above);
     return list.marks;
   }

@@ -18,8 +18,13 @@ import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.PageMode;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /** Writes sheets as one PDF, a page each, at true size; the same sheets give the same bytes. */
@@ -41,12 +46,25 @@ public final class PdfSheets {
     if (sheets.isEmpty()) {
       throw new IllegalArgumentException("a PDF needs at least one sheet");
     }
+    return of(sheets.get(0).title(), sheets, List.of());
+  }
+
+  /**
+   * Returns sheets as PDF with an outline to find them by.
+   *
+   * @param title title of the whole
+   * @param sheets the pages; at least one
+   * @param outline bookmarks in the order of the pages; empty for none
+   */
+  public static byte[] of(String title, List<Sheet> sheets, List<Bookmark> outline) {
     try (PDDocument document = new PDDocument()) {
       PdfLettering letters = new PdfLettering(sheets);
       for (Sheet sheet : sheets) {
         page(document, sheet, letters);
       }
-      document.getDocumentInformation().setTitle(sheets.get(0).title());
+      document.getDocumentInformation().setTitle(title);
+      document.getDocumentCatalog().setLanguage("en");
+      outline(document, outline);
       PDViewerPreferences print = new PDViewerPreferences(new COSDictionary());
       print.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
       document.getDocumentCatalog().setViewerPreferences(print);
@@ -57,6 +75,26 @@ public final class PdfSheets {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private static void outline(PDDocument document, List<Bookmark> bookmarks) {
+    if (bookmarks.isEmpty()) {
+      return;
+    }
+    PDDocumentOutline outline = new PDDocumentOutline();
+    PDOutlineNode chapter = outline;
+    for (Bookmark bookmark : bookmarks) {
+      PDPageFitDestination place = new PDPageFitDestination();
+      place.setPage(document.getPage(bookmark.page()));
+      PDOutlineItem item = new PDOutlineItem();
+      item.setTitle(bookmark.title());
+      item.setDestination(place);
+      boolean within = bookmark.rank() == Bookmark.Rank.WITHIN;
+      (within ? chapter : outline).addLast(item);
+      chapter = within ? chapter : item;
+    }
+    document.getDocumentCatalog().setDocumentOutline(outline);
+    document.getDocumentCatalog().setPageMode(PageMode.USE_OUTLINES);
   }
 
   private static void page(PDDocument document, Sheet sheet, PdfLettering letters)

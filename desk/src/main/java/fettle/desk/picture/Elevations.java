@@ -1,4 +1,4 @@
-package fettle.desk.web;
+package fettle.desk.picture;
 
 import fettle.desk.page.Amount;
 import fettle.desk.page.ElevationPage;
@@ -22,7 +22,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /** Draws the side elevation of a lathe from the envelopes of its members. */
-final class Elevations {
+public final class Elevations {
 
   private static final double MARGIN = 60;
 
@@ -39,7 +39,7 @@ final class Elevations {
    * @param href where a member leads
    * @param measure units of the dimensions
    */
-  static ElevationPage of(
+  public static ElevationPage of(
       Machine machine,
       Stand stand,
       Map<String, String> styles,
@@ -165,7 +165,7 @@ final class Elevations {
   }
 
   /** Returns the members that are not the same on two lathes. */
-  static Set<String> differing(Machine before, Machine after) {
+  public static Set<String> differing(Machine before, Machine after) {
     Set<String> differing = new LinkedHashSet<>();
     after
         .members()

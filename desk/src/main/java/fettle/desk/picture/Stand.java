@@ -1,4 +1,4 @@
-package fettle.desk.web;
+package fettle.desk.picture;
 
 import fettle.machine.lathe.Machine;
 import fettle.machine.lathe.Member;
@@ -14,12 +14,18 @@ import java.util.Optional;
  * @param positions how far each sliding or turning member is moved, in mm or degrees
  * @param zeros place of each member's zero
  */
-record Stand(Map<String, Double> positions, Map<String, Point> zeros) {
+public record Stand(Map<String, Double> positions, Map<String, Point> zeros) {
 
   private static final double ORDINARY = 0.3;
 
+  /** Keeps its own copies. */
+  public Stand {
+    positions = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(positions));
+    zeros = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(zeros));
+  }
+
   /** Places the members; what is not given stands where it is out of the way. */
-  static Stand of(Machine machine, Map<String, Double> given) {
+  public static Stand of(Machine machine, Map<String, Double> given) {
     Map<String, Double> positions = new LinkedHashMap<>();
     for (Member member : machine.members().values()) {
       double most = most(member);
@@ -34,8 +40,12 @@ record Stand(Map<String, Double> positions, Map<String, Point> zeros) {
     return new Stand(positions, zeros);
   }
 
-  /** Returns how far a member moves: millimetres of travel, or degrees. */
-  static double most(Member member) {
+  /**
+   * Returns how far a member moves: millimetres of travel, or degrees.
+   *
+   * @return travel of a slide [mm], or range of what turns [deg]
+   */
+  public static double most(Member member) {
     if (member.seat() instanceof Seat.Sliding sliding) {
       return sliding.travel().value();
     } else if (member.seat() instanceof Seat.Turning turning) {

@@ -1,4 +1,4 @@
-package fettle.desk.web;
+package fettle.desk.picture;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -15,26 +15,14 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /** The lathe's members as data for the picture in three dimensions. */
-final class Scene {
+public final class Scene {
 
   private static final JsonFactory FACTORY = new JsonFactory();
 
   private Scene() {}
-
-  static String json(Visit visit) {
-    Chosen chosen = visit.chosen();
-    Machine machine = LatheRoom.machine(visit, chosen);
-    Set<String> planned =
-        Chosen.of(visit.opened(), "")
-            .state()
-            .machine()
-            .map(m -> Elevations.differing(m, machine))
-            .orElse(Set.of());
-    Stand stand = Stand.of(machine, LatheRoom.positions(visit, machine));
-    return json(machine, stand, stand, chosen, planned, Optional.empty());
-  }
 
   /**
    * A gap to be drawn.
@@ -44,22 +32,42 @@ final class Scene {
    * @param words its size
    * @param members the two it lies between
    */
-  record Mark(Point from, Point to, String words, List<String> members) {}
+  public record Mark(Point from, Point to, String words, List<String> members) {
+
+    /** Keeps its own copy. */
+    public Mark {
+      members = List.copyOf(members);
+    }
+  }
+
+  /**
+   * Returns the members of a lathe as JSON.
+   *
+   * @param machine the lathe
+   * @param stand where its members stand
+   * @param planned members that are drawn as planned
+   * @param href where a member leads
+   */
+  public static String json(
+      Machine machine, Stand stand, Set<String> planned, UnaryOperator<String> href) {
+    return json(machine, stand, stand, planned, href, Optional.empty());
+  }
 
   /** Writes the members where they stand, where they come from, and a gap between two of them. */
-  static String json(
+  public static String json(
       Machine machine,
       Stand from,
       Stand stand,
-      Chosen chosen,
       Set<String> planned,
+      UnaryOperator<String> href,
       Optional<Mark> mark) {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = FACTORY.createGenerator(text)) {
       json.writeStartObject();
       json.writeArrayFieldStart("members");
       for (Member member : machine.members().values()) {
-        member(json, member, from, stand, chosen, planned.contains(member.name()));
+        String leads = href.apply(member.name());
+        member(json, member, from, stand, leads, planned.contains(member.name()));
       }
       json.writeEndArray();
       if (mark.isPresent()) {
@@ -86,11 +94,11 @@ final class Scene {
   }
 
   private static void member(
-      JsonGenerator json, Member member, Stand from, Stand stand, Chosen chosen, Boolean planned)
+      JsonGenerator json, Member member, Stand from, Stand stand, String href, Boolean planned)
       throws IOException {
     json.writeStartObject();
     json.writeStringField("name", member.name());
-    json.writeStringField("href", LatheRoom.member(member.name(), chosen));
+    json.writeStringField("href", href);
     json.writeStringField("on", member.seat().on().orElse(""));
     json.writeBooleanField("planned", planned);
     point(json, "at", member.seat().at());
