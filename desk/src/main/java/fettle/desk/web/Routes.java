@@ -291,24 +291,6 @@ final class Routes {
                 .handle(c));
   }
 
-  /** Whether a pack was issued stands beside the book, so that its page is made every time. */
-  private void packs(RoutesConfig routes) {
-    routes.get(
-        "/packs",
-        c -> send(c, JteengineGenerated::render, PacksRoom.page(visit(c), shelf.issued())));
-    routes.get(
-        "/pack",
-        c -> {
-          PackFiles made = PacksRoom.made(visit(c), shelf.issued());
-          String name = made.pack().source().change().key();
-          c.contentType("application/pdf")
-              .header("Content-Disposition", "attachment; filename=\"" + name + ".pdf\"")
-              .result(Objects.requireNonNull(made.files().get("pack.pdf")));
-        });
-    routes.post(
-        "/pack", c -> c.redirect(PacksRoom.issue(seen(c), shelf.issued()), HttpStatus.SEE_OTHER));
-  }
-
   /** Writes an answer; what is wrong with it is said above what was typed. */
   private void interview(Context context) {
     Visit visit = visit(context);
