@@ -33,7 +33,6 @@ public final class RigidityStudy {
   /** What findings speak of that tell the difference of two states, not one of them. */
   public static final String DIFFERENCE = "rigidity/difference";
 
-
   /** How much is reckoned by finite elements. */
   public enum Depth {
     /** Members whose metal the change alters; the others count as rigid by themselves. */
@@ -167,8 +166,7 @@ public final class RigidityStudy {
     before.shares(1, 0, 0).forEach(s -> was.put(s.name(), s.share()));
     return after.shares(1, 0, 0).stream()
         .sorted(
-            Comparator.comparingDouble(
-                s -> -Math.abs(s.share() - was.getOrDefault(s.name(), 0.0))))
+            Comparator.comparingDouble(s -> -Math.abs(s.share() - was.getOrDefault(s.name(), 0.0))))
         .limit(3)
         .map(
             s ->
@@ -213,8 +211,7 @@ public final class RigidityStudy {
     if (a.isPresent() && b.isPresent()) {
       findings.add(
           note(
-              sentence(slide.name(), "under the tool", a.get(), b.get())
-                  + atTool(old, now, flexes),
+              sentence(slide.name(), "under the tool", a.get(), b.get()) + atTool(old, now, flexes),
               CUT));
     }
     for (Member m : now.machine().members().values()) {
@@ -224,7 +221,8 @@ public final class RigidityStudy {
         Optional<SlideFlex> c = flexes.under(was, m, ways.get());
         Optional<SlideFlex> d = flexes.under(slide, m, ways.get());
         if (c.isPresent() && d.isPresent()) {
-          findings.add(note(sentence(slide.name(), "under the " + m.name(), c.get(), d.get()), CUT));
+          findings.add(
+              note(sentence(slide.name(), "under the " + m.name(), c.get(), d.get()), CUT));
         }
       }
     }
