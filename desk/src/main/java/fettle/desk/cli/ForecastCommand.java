@@ -86,40 +86,55 @@ final class ForecastCommand implements Command {
   }
 
   private static Forecast forecast(Book book, List<String> named, ParseResult given) {
-    String to = given.option("--to", "");
-    String from = given.option("--from", "");
-    if (!named.isEmpty() && !to.isEmpty()) {
-      throw Failure.input("name either changes or --to STATE, not both");
-    }
-    List<String> wanted = Books.keys(book, named);
-    List<String> standing = book.keys(Stage::done);
-    State after;
-    State before;
-    if (!named.isEmpty()) {
-      List<String> with = new ArrayList<>(standing);
-      with.addAll(wanted);
-      List<String> without = new ArrayList<>(standing);
-      without.removeAll(named);
-      before =
-          State.of(
-              book,
-              "as it stands"
-                  + (without.size() < standing.size()
-                      ? " without " + String.join(", ", named)
-                      : ""),
-              without);
-      after = State.of(book, "", with);
-    } else {
-      after = Books.state(book, to.isEmpty() ? "as-it-stands" : to);
-      before = from.isEmpty() && !to.isEmpty() ? Books.state(book, "as-it-stands") : after;
-    }
-    if (!from.isEmpty()) {
-      before = Books.state(book, from);
-    }
-    return Forecast.of(book, Books.sound(before), Books.sound(after));
+    Pair pair = Pair.of(book, named, given);
+    return Forecast.of(book, pair.before(), pair.after());
   }
 
-  private static Measure measure(Book book, ParseResult given) {
+  /**
+   * Two states to hold side by side.
+   *
+   * @param before the first
+   * @param after the second
+   */
+  record Pair(State before, State after) {
+
+    /** Returns the states that changes and options name, both sound. */
+    static Pair of(Book book, List<String> named, ParseResult given) {
+      String to = given.option("--to", "");
+      String from = given.option("--from", "");
+      if (!named.isEmpty() && !to.isEmpty()) {
+        throw Failure.input("name either changes or --to STATE, not both");
+      }
+      List<String> wanted = Books.keys(book, named);
+      List<String> standing = book.keys(Stage::done);
+      State after;
+      State before;
+      if (!named.isEmpty()) {
+        List<String> with = new ArrayList<>(standing);
+        with.addAll(wanted);
+        List<String> without = new ArrayList<>(standing);
+        without.removeAll(named);
+        before =
+            State.of(
+                book,
+                "as it stands"
+                    + (without.size() < standing.size()
+                        ? " without " + String.join(", ", named)
+                        : ""),
+                without);
+        after = State.of(book, "", with);
+      } else {
+        after = Books.state(book, to.isEmpty() ? "as-it-stands" : to);
+        before = from.isEmpty() && !to.isEmpty() ? Books.state(book, "as-it-stands") : after;
+      }
+      if (!from.isEmpty()) {
+        before = Books.state(book, from);
+      }
+      return new Pair(Books.sound(before), Books.sound(after));
+    }
+  }
+
+  static Measure measure(Book book, ParseResult given) {
     if (given.on("--inch") || given.on("--metric")) {
       return given.on("--inch") ? Measure.INCH : Measure.METRIC;
     }
@@ -127,7 +142,7 @@ final class ForecastCommand implements Command {
     return Measure.of(bought.machine().map(m -> m.values().needText("units")).orElse("metric"));
   }
 
-  private static Terminal shape(ParseResult given, Terminal terminal) {
+  static Terminal shape(ParseResult given, Terminal terminal) {
     String width = given.option("--width", "");
     if (!width.isEmpty() && !width.matches("[1-9]\\d{1,3}")) {
       throw Failure.input(

@@ -157,6 +157,7 @@ public final class Main {
     commands.put("check", CheckCommand::new);
     commands.put("new", NewCommand::new);
     commands.put("gearing", GearingCommand::new);
+    commands.put("rigidity", RigidityCommand::new);
     commands.put("prove", ProveCommand::new);
     commands.put("clearance", ClearanceCommand::new);
     commands.put("sheets", SheetsCommand::new);
@@ -187,6 +188,7 @@ public final class Main {
     to.println(
         "  fettle gearing BOOK threads        change gears for every thread; or teeth for a"
             + " travel");
+    to.println("  fettle rigidity BOOK [CHANGE...]   where the lathe gives, and what a slot costs");
     to.println(
         "  fettle prove BOOK [TRIAL...]       what readings say: good, not good or cannot tell");
     to.println(

@@ -33,6 +33,7 @@ public final class Scene {
    * @param members the two it lies between
    */
   public record Mark(Point from, Point to, String words, List<String> members) {
+
     /** Keeps its own copy. */
     public Mark {
       members = List.copyOf(members);

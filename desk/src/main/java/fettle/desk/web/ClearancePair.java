@@ -38,7 +38,7 @@ final class ClearancePair {
                 "/clearance.json?" + asked.query(row),
                 "The two in brass, the gap between them in red. Drag to turn it round, pinch or use"
                     + " the wheel to come nearer."),
-            new EnginePage.Elevation(picture, "The same position seen from where you stand."),
+            new EnginePage.Elevation(picture, "The slides in that position, seen from where you stand; what turns is drawn as the book has it."),
             positions(asked, row)));
   }
 
@@ -87,8 +87,9 @@ final class ClearancePair {
       lines.add("No single slide or lever frees them: move, shorten or set back one of the two.");
     } else {
       lines.add(
-          "A stop that keeps it out of that stretch frees them; or move, shorten or chamfer one of"
-              + " the two.");
+          "A stop that keeps "
+              + (some.size() == 1 ? "it out of that stretch" : "one of these out of its stretch")
+              + " frees them; or move, shorten or chamfer one of the two.");
     }
   }
 

@@ -123,6 +123,7 @@ final class Closer {
     if (machine.values().block("spindle").isPresent()) {
       links.put("/spindle?" + Visit.query(chosen), "the spindle and its bearings");
       links.put("/cuts?" + Visit.query(chosen), "speeds, power and the largest cuts");
+      links.put("/rigidity?" + Visit.query(chosen), "rigidity between tool and work");
     }
     links.put("/clearance?" + Visit.query(chosen), "clearance over the whole travel");
     links.put("/fits?" + Visit.query(chosen), "fits, zones to scale");

@@ -8,6 +8,8 @@ import fettle.machine.text.Node;
 import fettle.machine.text.Parsed;
 import fettle.machine.text.Problem;
 import fettle.machine.text.YamlReader;
+import fettle.machine.topics.Finding;
+import fettle.machine.topics.RigidityStudy;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +27,7 @@ final class Opened {
   private final Parsed<Book> book;
   private final Spots spots;
   private final Map<String, Forecast> forecasts = new ConcurrentHashMap<>();
+  private final Map<String, List<Finding>> rigidities = new ConcurrentHashMap<>();
   private final Map<String, State> states = new ConcurrentHashMap<>();
   private final Map<String, Object> reckoned = new ConcurrentHashMap<>();
 
@@ -121,6 +124,19 @@ final class Opened {
     }
     Function<String, Forecast> laid = k -> Forecast.of(book(), sound(before), sound(after));
     return forecasts.computeIfAbsent(key, laid);
+  }
+
+  /** Returns what separates two states in rigidity; reckoned once, by finite elements. */
+  List<Finding> rigidity(State before, State after) {
+    String key = String.join("+", before.changes()) + "|" + String.join("+", after.changes());
+    if (rigidities.size() > MOST) {
+      rigidities.clear();
+    }
+    return rigidities.computeIfAbsent(
+        key,
+        k ->
+            RigidityStudy.difference(
+                sound(before).machine().orElseThrow(), sound(after).machine().orElseThrow()));
   }
 
   private static State sound(State state) {

@@ -122,6 +122,7 @@ final class Routes {
     routes.get("/clamp", page(JointsRoom::clamp, engine));
     routes.get("/fits", page(JointsRoom::fits, engine));
     routes.get("/spindle", page(SpindleRoom::spindle, engine));
+    routes.get("/rigidity", page(RigidityRoom::page, engine));
     routes.get("/cuts", page(SpindleRoom::cuts, engine));
     routes.get("/clearance", page(ClearanceRoom::page, engine));
     routes.get(
@@ -335,6 +336,24 @@ final class Routes {
   private void guide(Context context, String folder) throws Exception {
     String name = folder + context.pathParam("page");
     page(v -> GuideRoom.page(v, name), JteguideGenerated::render).handle(context);
+  }
+
+  /** Whether a pack was issued stands beside the book, so that its page is made every time. */
+  private void packs(RoutesConfig routes) {
+    routes.get(
+        "/packs",
+        c -> send(c, JteengineGenerated::render, PacksRoom.page(visit(c), shelf.issued())));
+    routes.get(
+        "/pack",
+        c -> {
+          PackFiles made = PacksRoom.made(visit(c), shelf.issued());
+          String name = made.pack().source().change().key();
+          c.contentType("application/pdf")
+              .header("Content-Disposition", "attachment; filename=\"" + name + ".pdf\"")
+              .result(Objects.requireNonNull(made.files().get("pack.pdf")));
+        });
+    routes.post(
+        "/pack", c -> c.redirect(PacksRoom.issue(seen(c), shelf.issued()), HttpStatus.SEE_OTHER));
   }
 
   private void refusals(RoutesConfig routes) {

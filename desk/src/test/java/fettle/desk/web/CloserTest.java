@@ -70,6 +70,8 @@ class CloserTest {
             "/threads?lead=%3Cb%3E",
             "/threads?lead=-1%20mm",
             "/threads?lead=0%20mm",
+            "/rigidity?force=%3Cscript%3E",
+            "/rigidity?force=0",
             "/spindle?force=NaN",
             "/spindle?force=0",
             "/spindle?force=99999",

@@ -42,6 +42,8 @@ final class PagesTest {
           "threads-820",
           "gearbox-1600",
           "spindle-820",
+          "clearance-820",
+          "order-820",
           "order-820",
           "clearance-820",
           "reckoner-390");
@@ -97,6 +99,8 @@ final class PagesTest {
     pages.put("clamp", "/clamp?name=tailstock%20clamp&state=as-planned");
     pages.put("fits", "/fits?state=as-planned");
     pages.put("spindle", "/spindle?state=as-planned");
+    pages.put("rigidity", "/rigidity?state=as-planned");
+    pages.put("rigidity-cut", "/rigidity?state=rear-toolpost&do=cut");
     pages.put("cuts", "/cuts?state=as-planned");
     pages.put(
         "clearance", "/clearance?state=as-planned&one=saddle%20handwheel&other=cross%20handwheel");

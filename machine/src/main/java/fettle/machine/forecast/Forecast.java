@@ -5,6 +5,7 @@ import fettle.machine.state.Conflict;
 import fettle.machine.state.State;
 import fettle.machine.topics.Figure;
 import fettle.machine.topics.Finding;
+import fettle.machine.topics.RigidityStudy;
 import fettle.machine.topics.Study;
 import fettle.machine.topics.Topics;
 import fettle.mechanics.base.Source;
@@ -50,7 +51,13 @@ public record Forecast(
   public static Forecast of(Book book, State before, State after) {
     CompletableFuture<Study> first = CompletableFuture.supplyAsync(() -> study(book, before));
     Study now = study(book, after);
-    Study old = first.join();
+    List<Finding> altered =
+        RigidityStudy.atOnce(before.machine().orElseThrow(), after.machine().orElseThrow());
+    return of(before, after, first.join(), now.and(new Study(List.of(), altered)));
+  }
+
+  /** Lays studies of two states side by side. */
+  public static Forecast of(State before, State after, Study old, Study now) {
     List<Finding> news = new ArrayList<>(now.findings());
     news.removeAll(old.findings());
     List<Finding> gone = new ArrayList<>(old.findings());

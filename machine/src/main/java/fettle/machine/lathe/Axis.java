@@ -4,5 +4,14 @@ package fettle.machine.lathe;
 public enum Axis {
   X,
   Y,
-  Z
+  Z;
+
+  /** Returns its number: 0 for x, 1 for y, 2 for z. */
+  public int number() {
+    return switch (this) {
+      case X -> 0;
+      case Y -> 1;
+      case Z -> 2;
+    };
+  }
 }

@@ -14,7 +14,8 @@ public record Point(double x, double y, double z) {
   /** The zero of a member. */
   public static final Point ZERO = new Point(0, 0, 0);
 
-  static Point of(Values block) {
+  /** Makes a point of its block. */
+  public static Point of(Values block) {
     return new Point(block.need("x").value(), block.need("y").value(), block.need("z").value());
   }
 

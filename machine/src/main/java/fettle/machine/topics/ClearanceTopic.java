@@ -27,6 +27,9 @@ final class ClearanceTopic implements Topic {
   /** A gap that no hand minds. */
   private static final double ENOUGH = 30;
 
+  /** More pairs of solids than this would keep a forecast waiting. */
+  private static final int MOST_PAIRS = 30_000;
+
   /** Nothing enters a gap of this size or less. */
   private static final double CLOSED = 4;
 
@@ -37,9 +40,13 @@ final class ClearanceTopic implements Topic {
 
   @Override
   public Study study(Machine machine, Optional<Values> shop) {
-    Clearances clearances = Clearances.near(machine, ENOUGH);
     List<Figure> figures = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
+    int pairs = Envelopes.of(machine, Use.WHOLE).pairs().searched().size();
+    if (pairs > MOST_PAIRS) {
+      return new Study(List.of(), List.of(tooMany(pairs)));
+    }
+    Clearances clearances = Clearances.near(machine, ENOUGH);
     Map<String, List<String>> mutual = new TreeMap<>();
     for (Clearances.Row row : clearances.rows()) {
       boolean held = held(machine, row.first()) || held(machine, row.second());
@@ -55,6 +62,17 @@ final class ClearanceTopic implements Topic {
     room(machine, figures);
     mutual.forEach((member, others) -> findings.add(reach(member, others)));
     return new Study(figures, findings);
+  }
+
+  private static Finding tooMany(int pairs) {
+    return new Finding(
+        Finding.Rank.NOTE,
+        "",
+        "The envelopes make "
+            + pairs
+            + " pairs of solids, too many for a forecast; `fettle clearance` searches them all.",
+        "",
+        SEARCH);
   }
 
   /** Room for work as the envelopes leave it, slides and tailstock wherever they may be. */
@@ -141,9 +159,10 @@ final class ClearanceTopic implements Topic {
             + member
             + " and these run into each other: "
             + String.join(", ", others.stream().sorted().toList())
-            + ". Look before power feed, and set a stop where it matters.",
-        "",
-        SEARCH);
+            + ". Keep hands out from between them, look before power feed, and set a stop where it"
+            + " matters.",
+        "at least " + Numbers.fixed(SafeGap.HAND.gap(), 0) + " mm where a hand may be",
+        SafeGap.SOURCE);
   }
 
   /** The gap beside each handle that does not touch, and whether a finger is caught in it. */

@@ -20,6 +20,7 @@ public final class Topics {
           new DriveTopic(),
           new SpindleTopic(),
           new CutTopic(),
+          new RigidityTopic(Flexes.none()),
           new ClampTopic(),
           new GearTopic(),
           new ThreadTopic(),

@@ -137,6 +137,26 @@ final class Assembly {
     return f;
   }
 
+  /** Returns the load of forces at their own points. */
+  double[] load(List<LoopModel.Pull> pulls) {
+    double[] f = new double[6 * number.size()];
+    for (LoopModel.Pull p : pulls) {
+      double[] r = new double[3];
+      double[] q = new double[3];
+      for (int i = 0; i < 3; i++) {
+        r[i] = p.at().get(i) - model.point().get(i);
+        q[i] = p.force().get(i);
+      }
+      for (int i = 0; i < 3; i++) {
+        int j = (i + 1) % 3;
+        int k = (i + 2) % 3;
+        put(f, p.body(), i, q[i]);
+        put(f, p.body(), 3 + i, (r[j] * q[k] - r[k] * q[j]) / ARM);
+      }
+    }
+    return f;
+  }
+
   private void put(double[] f, String body, int i, double value) {
     Integer at = number.get(body);
     if (at != null) {
@@ -162,6 +182,20 @@ final class Assembly {
       x[i] /= factor[i][i];
     }
     return x;
+  }
+
+  /** Returns how a body moves at the point of cut: along x, y, z, and turns about them. */
+  double[] motion(String body, double[] u) {
+    double[] own = new double[6];
+    Integer at = number.get(body);
+    if (at != null) {
+      for (int i = 0; i < 6; i++) {
+        own[i] = u[6 * at + i] / (i < 3 ? 1 : ARM);
+      }
+    } else if (!body.equals(still(model))) {
+      throw new IllegalArgumentException("the loop has no body " + body);
+    }
+    return own;
   }
 
   /** Returns the work of an element's force under one displacement on another: {@code v K u}. */

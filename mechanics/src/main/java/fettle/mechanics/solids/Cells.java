@@ -37,6 +37,9 @@ final class Cells {
   final int[] rowNode;
   final boolean[] rowFull;
 
+  /** What the kernels work through. */
+  final Rows stretches;
+
   /** First row of each layer of cells, with the end behind the last. */
   final int[] layerStart;
 
@@ -67,6 +70,7 @@ final class Cells {
     rowFull = new boolean[rows];
     layerStart = new int[nz + 1];
     fillRows();
+    stretches = Rows.of(this);
   }
 
   /** Fills the grid with a body; an island that touches nothing fixed is not yet looked for. */

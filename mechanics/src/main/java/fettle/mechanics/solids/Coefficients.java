@@ -5,8 +5,34 @@ final class Coefficients {
 
   private Coefficients() {}
 
-  /** Returns 48 numbers for each kind of row that occurs. */
+  /**
+   * Returns 48 numbers for each kind of row that occurs; for stretches that are whole layers, each
+   * number for every cell of a layer.
+   */
   static double[] table(Cells cells, Elastic material) {
+    double[] kinds = kinds(cells, material);
+    if (!cells.stretches.whole()) {
+      return kinds;
+    }
+    int layer = cells.stretches.apart;
+    int nx = cells.kinds[0].length;
+    int ny = cells.kinds[1].length;
+    double[] table = new double[Math.multiplyExact(48 * cells.kinds[2].length, layer)];
+    for (int z = 0; z < cells.kinds[2].length; z++) {
+      for (int e = 0; e < 48; e++) {
+        for (int j = 0; j < cells.ny; j++) {
+          int row = nx * (cells.kind[1][j] + ny * z);
+          int at = (48 * z + e) * layer + j * (cells.nx + 1);
+          for (int i = 0; i < cells.nx; i++) {
+            table[at + i] = kinds[48 * (row + cells.kind[0][i]) + e];
+          }
+        }
+      }
+    }
+    return table;
+  }
+
+  private static double[] kinds(Cells cells, Elastic material) {
     int nx = cells.kinds[0].length;
     int ny = cells.kinds[1].length;
     int types = Math.multiplyExact(nx * ny, cells.kinds[2].length);

@@ -8,6 +8,9 @@ final class FloatOperator {
   private final Cells cells;
   private final Held held;
   private final float[] table;
+  private final Rows rows;
+  private final float[][] wideX;
+  private final float[][] wideY;
   private final FloatRowKernel[] kernels;
   private final int[] firstLayer;
   private final float[][][] edge;
@@ -16,6 +19,9 @@ final class FloatOperator {
     this.cells = cells;
     this.held = held;
     this.table = table;
+    rows = cells.stretches;
+    wideX = new float[3][rows.whole() ? rows.nodes : 0];
+    wideY = new float[3][rows.whole() ? rows.nodes : 0];
     int parts = Math.min(Workers.parts(cells.nodes), cells.nz);
     kernels = new FloatRowKernel[parts];
     firstLayer = new int[parts + 1];
@@ -24,11 +30,11 @@ final class FloatOperator {
     int layer = 0;
     for (int p = 0; p < parts; p++) {
       kernels[p] = new FloatRowKernel();
-      while (layer < cells.nz && cells.planeStart[layer] < (long) cells.nodes * p / parts) {
+      while (layer < cells.nz && rows.planeStart[layer] < (long) rows.nodes * p / parts) {
         layer++;
       }
       firstLayer[p] = layer;
-      int size = layer > cells.nz ? 0 : cells.planeStart[layer + 1] - cells.planeStart[layer];
+      int size = layer > cells.nz ? 0 : rows.planeStart[layer + 1] - rows.planeStart[layer];
       for (int c = 0; c < 3; c++) {
         edge[p][c] = new float[p == 0 ? 0 : size];
       }
@@ -37,9 +43,37 @@ final class FloatOperator {
 
   /** Sets y to the force that holds the displacement x; zero where a node is held. */
   void apply(float[][] x, float[][] y) {
+    if (rows.whole()) {
+      for (int c = 0; c < 3; c++) {
+        spread(x[c], wideX[c]);
+      }
+      run(wideX, wideY);
+      for (int c = 0; c < 3; c++) {
+        gather(wideY[c], y[c]);
+      }
+    } else {
+      run(x, y);
+    }
+    addSprings(x, y);
+    hold(y);
+  }
+
+  private void spread(float[] from, float[] to) {
+    for (int n = 0; n < rows.place.length; n++) {
+      to[rows.place[n]] = from[n];
+    }
+  }
+
+  private void gather(float[] from, float[] to) {
+    for (int n = 0; n < rows.place.length; n++) {
+      to[n] = from[rows.place[n]];
+    }
+  }
+
+  private void run(float[][] x, float[][] y) {
     Workers.run(kernels.length, part -> part(part, x, y));
     for (int p = 1; p < kernels.length; p++) {
-      int start = cells.planeStart[firstLayer[p]];
+      int start = rows.planeStart[firstLayer[p]];
       for (int c = 0; c < 3; c++) {
         float[] yc = y[c];
         float[] e = edge[p][c];
@@ -48,8 +82,6 @@ final class FloatOperator {
         }
       }
     }
-    addSprings(x, y);
-    hold(y);
   }
 
   /** Sets to zero what is held. */
@@ -64,21 +96,21 @@ final class FloatOperator {
   private void part(int p, float[][] x, float[][] y) {
     int from = firstLayer[p];
     int to = firstLayer[p + 1];
-    int zeroFrom = cells.planeStart[p == 0 ? 0 : Math.min(from + 1, cells.nz + 1)];
+    int zeroFrom = rows.planeStart[p == 0 ? 0 : Math.min(from + 1, cells.nz + 1)];
     int zeroTo =
-        cells.planeStart[p + 1 == kernels.length ? cells.nz + 1 : Math.min(to + 1, cells.nz + 1)];
+        rows.planeStart[p + 1 == kernels.length ? cells.nz + 1 : Math.min(to + 1, cells.nz + 1)];
     for (int c = 0; c < 3; c++) {
       if (zeroTo > zeroFrom) {
         Arrays.fill(y[c], zeroFrom, zeroTo, 0);
       }
       Arrays.fill(edge[p][c], 0);
     }
-    int edgeStart = cells.planeStart[from];
+    int edgeStart = rows.planeStart[from];
     for (int k = from; k < to; k++) {
       boolean shared = p > 0 && k == from;
       float[][] low = shared ? edge[p] : y;
       int shift = shared ? edgeStart : 0;
-      for (int row = cells.layerStart[k]; row < cells.layerStart[k + 1]; row++) {
+      for (int row = rows.layerStart[k]; row < rows.layerStart[k + 1]; row++) {
         row(kernels[p], row, x, y, low, shift);
       }
     }
@@ -91,13 +123,14 @@ final class FloatOperator {
         y,
         low,
         shift,
-        cells.rowLength[row],
-        cells.rowNode,
+        rows.length[row],
+        rows.node,
         4 * row,
         table,
-        cells.rowType[row] * 48,
-        cells.fill,
-        cells.rowFull[row] ? -1 : cells.rowCell[row]);
+        rows.coefficient[row],
+        rows.apart,
+        rows.fill,
+        rows.cell[row]);
   }
 
   private void addSprings(float[][] x, float[][] y) {

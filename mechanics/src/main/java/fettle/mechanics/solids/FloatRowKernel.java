@@ -2,7 +2,8 @@ package fettle.mechanics.solids;
 
 /**
  * Force of one row of cells on its nodes. Works by sums and differences over the corners, in short
- * loops over whole rows so that the compiler turns each into vector instructions. One instance
+ * loops over whole rows so that the compiler turns each into vector instructions. Coefficients are
+ * those of one kind of cell, or stand for every cell of the row at a given distance. One instance
  * serves one thread.
  */
 final class FloatRowKernel {
@@ -27,6 +28,7 @@ final class FloatRowKernel {
       int at,
       float[] coefficient,
       int first,
+      int apart,
       float[] fill,
       int cell) {
     for (int c = 0; c < 3; c++) {
@@ -36,7 +38,11 @@ final class FloatRowKernel {
       }
     }
     for (int r = 0; r < 8; r++) {
-      block(r, n, coefficient, first + 6 * r);
+      if (apart == 0) {
+        block(r, n, coefficient, first + 6 * r);
+      } else {
+        blockEach(r, n, coefficient, first + 6 * r * apart, apart);
+      }
     }
     if (cell >= 0) {
       for (int m = 0; m < 24; m++) {
@@ -144,6 +150,62 @@ final class FloatRowKernel {
   private static void one(float[] a, float[] out, float k, int n) {
     for (int i = 0; i < n; i++) {
       out[i] = k * a[i];
+    }
+  }
+
+  /** As block, with coefficients for every cell. */
+  private void blockEach(int r, int n, float[] k, int at, int apart) {
+    float[] x = q[r ^ 1];
+    float[] y = q[8 + (r ^ 2)];
+    float[] z = q[16 + (r ^ 4)];
+    int xx = at;
+    int yy = at + apart;
+    int zz = at + 2 * apart;
+    int xy = at + 3 * apart;
+    int xz = at + 4 * apart;
+    int yz = at + 5 * apart;
+    switch (r) {
+      case 0, 7 -> {
+        System.arraycopy(x, 0, s, 0, n);
+        System.arraycopy(y, 0, u, 0, n);
+        System.arraycopy(z, 0, v, 0, n);
+        first(s, x, k, xx, n);
+        more(u, x, k, xy, n);
+        more(v, x, k, xz, n);
+        first(s, y, k, xy, n);
+        more(u, y, k, yy, n);
+        more(v, y, k, yz, n);
+        first(s, z, k, xz, n);
+        more(u, z, k, yz, n);
+        more(v, z, k, zz, n);
+      }
+      case 1, 6 -> pairEach(y, z, x, k, yy, yz, zz, xx, n);
+      case 2, 5 -> pairEach(x, z, y, k, xx, xz, zz, yy, n);
+      default -> pairEach(x, y, z, k, xx, xy, yy, zz, n);
+    }
+  }
+
+  private void pairEach(
+      float[] a, float[] b, float[] alone, float[] k, int aa, int ab, int bb, int single, int n) {
+    System.arraycopy(a, 0, s, 0, n);
+    System.arraycopy(b, 0, u, 0, n);
+    System.arraycopy(alone, 0, v, 0, n);
+    first(s, a, k, aa, n);
+    more(u, a, k, ab, n);
+    first(s, b, k, ab, n);
+    more(u, b, k, bb, n);
+    first(v, alone, k, single, n);
+  }
+
+  private static void first(float[] a, float[] out, float[] k, int at, int n) {
+    for (int i = 0; i < n; i++) {
+      out[i] = k[at + i] * a[i];
+    }
+  }
+
+  private static void more(float[] a, float[] out, float[] k, int at, int n) {
+    for (int i = 0; i < n; i++) {
+      out[i] += k[at + i] * a[i];
     }
   }
 

@@ -172,12 +172,13 @@ final class Holding {
       for (Face f : faces(s)) {
         int[] four = nodes(cells, f);
         if (s instanceof Support.Springs k) {
-          double area =
-              grid.step((f.axis + 1) % 3, f.u) * grid.step((f.axis + 2) % 3, f.v) * f.coverage;
+          double[] u = shapes(k.patch(), f, 1);
+          double[] v = shapes(k.patch(), f, 2);
+          double even = k.patch() instanceof Patch.Rectangle ? 1 : f.coverage;
           for (int a = 0; a < 4; a++) {
             nodes.add(four[a]);
             for (int b = 0; b < 4; b++) {
-              areas.add(area / 36 * (4 >> Integer.bitCount(a ^ b)));
+              areas.add(even * u[2 * (a & 1) + (b & 1)] * v[2 * (a >> 1) + (b >> 1)]);
             }
           }
           for (int c = 0; c < 3; c++) {
@@ -204,6 +205,28 @@ final class Holding {
         nodes.stream().mapToInt(Integer::intValue).toArray(),
         areas.stream().mapToDouble(Double::doubleValue).toArray(),
         springs.stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  /**
+   * Integrals of products of the two shape functions along an edge of a face, over what a rectangle
+   * covers of it; over all of it for a patch of another form.
+   */
+  private double[] shapes(Patch.Flat patch, Face f, int next) {
+    int axis = (f.axis + next) % 3;
+    int at = next == 1 ? f.u : f.v;
+    double low = grid.plane(axis, at);
+    double h = grid.step(axis, at);
+    double from = 0;
+    double to = 1;
+    if (patch instanceof Patch.Rectangle) {
+      from = Math.max(0, (patch.range()[2 * next - 2] - low) / h);
+      to = Math.min(1, (patch.range()[2 * next - 1] - low) / h);
+    }
+    double whole = to - from;
+    double square = (to * to - from * from) / 2;
+    double cube = (to * to * to - from * from * from) / 3;
+    double mixed = h * (square - cube);
+    return new double[] {h * (whole - 2 * square + cube), mixed, mixed, h * cube};
   }
 
   private static int[] nodes(Cells cells, Face f) {

@@ -74,6 +74,13 @@ public sealed interface Patch {
     }
 
     @Override
+    public double coverage(double a0, double a1, double b0, double b1) {
+      double along = Math.min(a1, u1) - Math.max(a0, u0);
+      double up = Math.min(b1, v1) - Math.max(b0, v0);
+      return along > 0 && up > 0 ? along * up / ((a1 - a0) * (b1 - b0)) : 0;
+    }
+
+    @Override
     public double[] planes(int along) {
       return along == axis
           ? new double[] {at}
@@ -309,6 +316,33 @@ public sealed interface Patch {
     public double[] planes(int axis) {
       double c = corner.get(axis);
       return new double[] {c, c + first.get(axis) + second.get(axis)};
+    }
+  }
+
+  /**
+   * Several patches loaded as one, such as the two ways of a bed.
+   *
+   * @param patches the patches, at least one
+   */
+  record Several(List<Patch> patches) implements Patch {
+    /** Keeps its own list. */
+    public Several {
+      patches = List.copyOf(patches);
+      if (patches.isEmpty()) {
+        throw new IllegalArgumentException("patch: name at least one face");
+      }
+    }
+
+    @Override
+    public List<Spot> spots(Grid grid) {
+      return patches.stream().flatMap(p -> p.spots(grid).stream()).toList();
+    }
+
+    @Override
+    public double[] planes(int axis) {
+      return patches.stream()
+          .flatMapToDouble(p -> java.util.Arrays.stream(p.planes(axis)))
+          .toArray();
     }
   }
 }

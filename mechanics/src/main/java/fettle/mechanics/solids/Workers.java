@@ -13,7 +13,9 @@ final class Workers {
 
   /** Returns how many parts are worth while for so many nodes. */
   static int parts(int nodes) {
-    return nodes < 6000 ? 1 : Math.max(1, Math.min(4, Runtime.getRuntime().availableProcessors()));
+    return nodes < 15_000
+        ? 1
+        : Math.max(1, Math.min(4, Runtime.getRuntime().availableProcessors()));
   }
 
   /** Runs parts 0 to count - 1 and returns when all are done. */

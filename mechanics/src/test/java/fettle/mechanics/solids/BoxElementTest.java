@@ -82,16 +82,33 @@ class BoxElementTest {
     return sum;
   }
 
+  private static final Body PIERCED =
+      Body.of(new Shape.Box(0, 7, 0, 5, 0, 6)).cut(new Shape.Cylinder(2, 3, 2, 1.4, -1, 9));
+
+  /** Where planes stand close, a whole layer of the grid is one stretch. */
   @Test
-  void rowKernelsAgreeWithTheElementMatrices() {
-    Body body =
-        Body.of(new Shape.Box(0, 7, 0, 5, 0, 6)).cut(new Shape.Cylinder(2, 3, 2, 1.4, -1, 9));
+  void wholeLayersAgreeWithTheElementMatrices() {
     Grid grid =
         Grid.of(
             new double[] {0, 1, 2, 3, 3.5, 4, 6, 7},
             new double[] {0, 1, 2, 3, 5},
             new double[] {0, 2, 3, 6});
-    Cells cells = new Cells(grid, Cells.filled(grid, body));
+    Cells cells = new Cells(grid, Cells.filled(grid, PIERCED));
+    assertThat(cells.stretches.whole()).isTrue();
+    agrees(cells);
+  }
+
+  @Test
+  void longRowsAgreeWithTheElementMatrices() {
+    double[] x = new double[261];
+    java.util.Arrays.setAll(x, i -> i * 7.0 / 260);
+    Grid grid = Grid.of(x, new double[] {0, 2, 5}, new double[] {0, 1, 6});
+    Cells cells = new Cells(grid, Cells.filled(grid, PIERCED));
+    assertThat(cells.stretches.whole()).isFalse();
+    agrees(cells);
+  }
+
+  private static void agrees(Cells cells) {
     Held free = new Held(new int[3][0], new int[0], new double[0], new double[0]);
     double[] table = Coefficients.table(cells, IRON);
     double[][] u = Holding.zeros(cells.nodes);
