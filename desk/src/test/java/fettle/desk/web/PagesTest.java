@@ -44,8 +44,6 @@ final class PagesTest {
           "spindle-820",
           "clearance-820",
           "order-820",
-          "order-820",
-          "clearance-820",
           "reckoner-390");
   private static final List<String> LEADS =
       List.of("0.4", "0.5", "0.6", "0.7", "0.8", "1", "1.25", "1.5", "1.75", "2", "2.5");
