@@ -15,6 +15,7 @@ import fettle.machine.trials.PlannedTrial;
 import fettle.machine.trials.Trial;
 import fettle.machine.trials.Trials;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -103,7 +104,7 @@ final class NewTrialRoom {
 
   private static String usual(Column column) {
     return column.name().equals("date")
-        ? LocalDate.now().toString()
+        ? LocalDate.now(ZoneId.systemDefault()).toString()
         : USUAL.getOrDefault(column.name(), "");
   }
 
@@ -131,7 +132,7 @@ final class NewTrialRoom {
       choices.add(0, "");
     }
     String name = "say." + key;
-    String usual = key.equals("date") ? LocalDate.now().toString() : "";
+    String usual = key.equals("date") ? LocalDate.now(ZoneId.systemDefault()).toString() : "";
     String expected = choices.isEmpty() ? ". Expected: " + Fields.expects(row) : "";
     String note = row.meaning() + expected + (needed ? "" : "; may be left out");
     return new NewTrialPage.Field(name, key, note, typed(visit, name, usual), choices);

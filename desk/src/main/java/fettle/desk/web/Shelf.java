@@ -87,8 +87,11 @@ final class Shelf {
     }
     Parsed<BookFiles> read = BookFiles.read(folder);
     BookFiles files = read.orThrow(() -> Refused.unsound(read.problems()));
-    boolean same = before != null && before.opened().files().equals(files);
-    return new Look(same ? before.opened() : Opened.of(files), stamps, answers);
+    Opened opened =
+        before != null && before.opened().files().equals(files)
+            ? before.opened()
+            : Opened.of(files);
+    return new Look(opened, stamps, answers);
   }
 
   /**
