@@ -100,7 +100,8 @@ final class PagesTest {
     pages.put("rigidity", "/rigidity?state=as-planned");
     pages.put("rigidity-cut", "/rigidity?state=rear-toolpost&do=cut");
     pages.put("cuts", "/cuts?state=as-planned");
-    pages.put("clearance", "/clearance?state=as-planned&one=saddle%20handwheel&other=cross%20handwheel");
+    pages.put(
+        "clearance", "/clearance?state=as-planned&one=saddle%20handwheel&other=cross%20handwheel");
     pages.put("history", "/history");
     pages.put("parts", "/parts");
     pages.put("order", "/order?which=ideas,%20too");

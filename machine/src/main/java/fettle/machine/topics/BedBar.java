@@ -39,11 +39,7 @@ final class BedBar {
     Values v = bed.values();
     Optional<Material> iron =
         v.text("material").map(Materials::of).filter(m -> m.knows(Property.E));
-    if (!(length > 1)
-        || !v.has("wall")
-        || !v.has("width")
-        || !v.has("height")
-        || iron.isEmpty()) {
+    if (!(length > 1) || !v.has("wall") || !v.has("width") || !v.has("height") || iron.isEmpty()) {
       return Optional.empty();
     }
     double t = v.need("wall").value();
@@ -53,7 +49,8 @@ final class BedBar {
       return Optional.empty();
     }
     double pitch = v.has("rib pitch") ? Math.min(length, v.need("rib pitch").value()) : length;
-    return Optional.of(of(new TwinWallBed(length, t, h, c, iron.get().elasticity(), POISSON), pitch));
+    return Optional.of(
+        of(new TwinWallBed(length, t, h, c, iron.get().elasticity(), POISSON), pitch));
   }
 
   /** The walls shear against each other between ribs like the posts of a frame. */
@@ -76,8 +73,6 @@ final class BedBar {
             .withoutShear();
     double upright = l * 6 / (5 * g * area);
     double level = l * pitch * pitch / (24 * e * wall) + upright;
-    return Compliance.of(bar)
-        .turned(ALONG)
-        .plus(Compliance.diagonal(level, upright, 0, 0, 0, 0));
+    return Compliance.of(bar).turned(ALONG).plus(Compliance.diagonal(level, upright, 0, 0, 0, 0));
   }
 }

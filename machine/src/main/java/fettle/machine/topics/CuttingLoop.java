@@ -72,8 +72,8 @@ final class CuttingLoop {
   }
 
   /**
-   * Returns the springs with work between centres: tool, head and tailstock, each on its own part of
-   * the bed.
+   * Returns the springs with work between centres: tool, head and tailstock, each on its own part
+   * of the bed.
    *
    * @param stance where the tool cuts
    * @param tail the tailstock in its own place
@@ -85,8 +85,7 @@ final class CuttingLoop {
     loop.spindle();
     loop.tail(tail, tip);
     Point p = stance.cut();
-    return new LoopModel(
-        loop.links, "tool", HEAD_END, List.of(p.x(), p.y(), p.z()), Map.of());
+    return new LoopModel(loop.links, "tool", HEAD_END, List.of(p.x(), p.y(), p.z()), Map.of());
   }
 
   private void tail(Tailstock tail, double tip) {
@@ -234,15 +233,13 @@ final class CuttingLoop {
     Optional<SlideFlex> flex = flexes.bed(stance, bed, saddle);
     if (flex.isPresent()) {
       double[] at = array(flex.get().point());
-      links.add(
-          Link.of("bed", HEAD_END, top(bed), at, flex.get().own(), doubt(bed, flex.get())));
+      links.add(Link.of("bed", HEAD_END, top(bed), at, flex.get().own(), doubt(bed, flex.get())));
       return;
     }
     double far = ways(bed, saddle);
     Member body = machine.member(stance.head().member().seat().on().orElse(""));
-    double near = WayStrips.foot(body, bed)
-        .map(w -> stance.zero(body).z() + w.middle().get(2))
-        .orElse(far);
+    double near =
+        WayStrips.foot(body, bed).map(w -> stance.zero(body).z() + w.middle().get(2)).orElse(far);
     Optional<Compliance> bar = BedBar.of(bed, far - near);
     if (bar.isPresent()) {
       double[] at = array(stance.zero(bed));

@@ -45,8 +45,7 @@ public record RigidityPortrait(List<Piece> pieces, Work work, List<Double> cut, 
    * @param held how it moves at the jaws, as a piece
    * @param free how its end moves
    */
-  public record Work(
-      double from, double to, double radius, List<Double> held, List<Double> free) {}
+  public record Work(double from, double to, double radius, List<Double> held, List<Double> free) {}
 
   /**
    * Returns the lathe under a force.
@@ -85,9 +84,7 @@ public record RigidityPortrait(List<Piece> pieces, Work work, List<Double> cut, 
       size += force[i] * force[i];
     }
     Point cut = stance.cut();
-    Work work =
-        new Work(
-            stance.face().z(), cut.z(), cut.x() - stance.face().x(), held, free);
+    Work work = new Work(stance.face().z(), cut.z(), cut.x() - stance.face().x(), held, free);
     return new RigidityPortrait(
         pieces, work, List.of(cut.x(), cut.y(), cut.z()), apart / Math.sqrt(size));
   }

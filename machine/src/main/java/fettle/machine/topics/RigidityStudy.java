@@ -33,7 +33,6 @@ public final class RigidityStudy {
   /** What findings speak of that tell the difference of two states, not one of them. */
   public static final String DIFFERENCE = "rigidity/difference";
 
-
   /** How much is reckoned by finite elements. */
   public enum Depth {
     /** Members whose metal the change alters; the others count as rigid by themselves. */
@@ -96,8 +95,8 @@ public final class RigidityStudy {
         String sentence =
             "The change alters the metal of the "
                 + m.name()
-                + ". How much rigidity that costs is not in these figures: 'fettle rigidity' reckons"
-                + " it by finite elements, in seconds.";
+                + ". How much rigidity that costs is not in these figures: 'fettle rigidity'"
+                + " reckons it by finite elements, in seconds.";
         findings.add(note(sentence, CUT));
       }
     }
@@ -167,8 +166,7 @@ public final class RigidityStudy {
     before.shares(1, 0, 0).forEach(s -> was.put(s.name(), s.share()));
     return after.shares(1, 0, 0).stream()
         .sorted(
-            Comparator.comparingDouble(
-                s -> -Math.abs(s.share() - was.getOrDefault(s.name(), 0.0))))
+            Comparator.comparingDouble(s -> -Math.abs(s.share() - was.getOrDefault(s.name(), 0.0))))
         .limit(3)
         .map(
             s ->
@@ -213,8 +211,7 @@ public final class RigidityStudy {
     if (a.isPresent() && b.isPresent()) {
       findings.add(
           note(
-              sentence(slide.name(), "under the tool", a.get(), b.get())
-                  + atTool(old, now, flexes),
+              sentence(slide.name(), "under the tool", a.get(), b.get()) + atTool(old, now, flexes),
               CUT));
     }
     for (Member m : now.machine().members().values()) {
@@ -224,7 +221,8 @@ public final class RigidityStudy {
         Optional<SlideFlex> c = flexes.under(was, m, ways.get());
         Optional<SlideFlex> d = flexes.under(slide, m, ways.get());
         if (c.isPresent() && d.isPresent()) {
-          findings.add(note(sentence(slide.name(), "under the " + m.name(), c.get(), d.get()), CUT));
+          findings.add(
+              note(sentence(slide.name(), "under the " + m.name(), c.get(), d.get()), CUT));
         }
       }
     }
@@ -233,8 +231,8 @@ public final class RigidityStudy {
             Finding.Rank.CAUTION,
             DIFFERENCE,
             "A thin lip or web in grey iron can crack under a clamp without warning, and milling an"
-                + " old casting may warp it by more than it loses in rigidity: rough it, let it rest,"
-                + " scrape it after. Strength and shock are not judged here.",
+                + " old casting may warp it by more than it loses in rigidity: rough it, let it"
+                + " rest, scrape it after. Strength and shock are not judged here.",
             "",
             BRITTLE));
     return findings;

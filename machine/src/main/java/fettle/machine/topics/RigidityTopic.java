@@ -301,8 +301,7 @@ final class RigidityTopic implements Topic {
     }
     List<Figure> figures = new ArrayList<>();
     LoopModel model = tail.get().model();
-    List<LoopModel.Ranking> rankings =
-        model.rankings(SAMPLES, List.of(direction(0), direction(1)));
+    List<LoopModel.Ranking> rankings = model.rankings(SAMPLES, List.of(direction(0), direction(1)));
     for (int axis = 0; axis < 2; axis++) {
       LoopModel.Ranking ranking = rankings.get(axis);
       List<Term> terms = terms(model, ranking, axis);

@@ -54,8 +54,7 @@ record Stance(
     Values block = CutTopic.block(machine);
     Point axis = zero(machine, head.get().member(), Map.of());
     Point face = new Point(axis.x(), axis.y(), face(machine, head.get()));
-    Point cut =
-        face.plus(new Point(block.need("diameter").value() / 2, 0, distance));
+    Point cut = face.plus(new Point(block.need("diameter").value() / 2, 0, distance));
     return Optional.of(
         new Stance(machine, head.get(), slides, travel(machine, slides, cut), face, cut));
   }

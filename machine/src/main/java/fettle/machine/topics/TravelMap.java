@@ -91,8 +91,7 @@ public record TravelMap(List<Station> chucked, List<Station> centred) {
   }
 
   /** The work rests on both centres and takes the force between them, statically determinate. */
-  private static double give(
-      Stance stance, Tailstock tail, double nose, double length, double x) {
+  private static double give(Stance stance, Tailstock tail, double nose, double length, double x) {
     LoopModel loop = CuttingLoop.centred(stance, tail, nose + length);
     Point cut = stance.cut();
     double s = x / length;

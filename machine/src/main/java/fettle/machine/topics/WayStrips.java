@@ -29,9 +29,9 @@ final class WayStrips {
   private WayStrips() {}
 
   /**
-   * Returns the ways under a slide as it stands, in its own directions. On a bed they ride along in the
-   * middle of the slide; on another slide, where it is longer than its
-   * ways, they lie under the middle of its travel.
+   * Returns the ways under a slide as it stands, in its own directions. On a bed they ride along in
+   * the middle of the slide; on another slide, where it is longer than its ways, they lie under the
+   * middle of its travel.
    *
    * @param slide the slide
    * @param under the member it slides on

@@ -155,8 +155,7 @@ class RigidityTopicTest {
     }
     double usual = 1 / loop(DemoLathe.with(), 0);
     assertThat(map.chucked())
-        .anySatisfy(
-            s -> assertThat(s.across()).isCloseTo(usual, within(1e-6 * usual)));
+        .anySatisfy(s -> assertThat(s.across()).isCloseTo(usual, within(1e-6 * usual)));
     assertThat(map.centred()).isNotEmpty().allMatch(s -> s.across() > usual);
   }
 
