@@ -34,8 +34,7 @@ final class RigidityRoom {
     String lead = "The book does not tell enough of slides and spindle to reckon with them.";
     if (RigidityPortrait.of(machine, 1, 0, 0).isPresent()) {
       lead = "Where the lathe gives between tool and work, and what would help.";
-      sections.add(
-          Closer.orReason("Bent by the cut", "picture", () -> bent(machine, force, way)));
+      sections.add(Closer.orReason("Bent by the cut", "picture", () -> bent(machine, force, way)));
       sections.add(shares(visit, chosen, "Where it gives across", "across", "flex across"));
       sections.add(change(visit, chosen));
       sections.add(shares(visit, chosen, "Where it gives upright", "upright", "flex upright"));
@@ -46,7 +45,9 @@ final class RigidityRoom {
             "Every figure of rigidity",
             "figures",
             Closer.cells(
-                visit, chosen, f -> f.topic().equals("rigidity") && !f.subject().startsWith("flex")),
+                visit,
+                chosen,
+                f -> f.topic().equals("rigidity") && !f.subject().startsWith("flex")),
             Closer.findings(visit, chosen, RigidityRoom::ours)));
     sections.add(
         Closer.section("Look closer", "more", new EnginePage.Links(Closer.links(machine, chosen))));
@@ -171,9 +172,7 @@ final class RigidityRoom {
     if (findings.isEmpty()) {
       blocks.add(Closer.words("Nothing that can be told from the joints and bars of the loop."));
     } else {
-      blocks.add(
-          new EnginePage.Words(
-              "", findings.stream().map(Finding::sentence).toList()));
+      blocks.add(new EnginePage.Words("", findings.stream().map(Finding::sentence).toList()));
     }
     if (RigidityStudy.altered(before, after) && !visit.asked("do").equals("cut")) {
       blocks.add(

@@ -95,8 +95,8 @@ public final class RigidityStudy {
         String sentence =
             "The change alters the metal of the "
                 + m.name()
-                + ". How much rigidity that costs is not in these figures: 'fettle rigidity' reckons"
-                + " it by finite elements, in seconds.";
+                + ". How much rigidity that costs is not in these figures: 'fettle rigidity'"
+                + " reckons it by finite elements, in seconds.";
         findings.add(note(sentence, CUT));
       }
     }
@@ -231,8 +231,8 @@ public final class RigidityStudy {
             Finding.Rank.CAUTION,
             DIFFERENCE,
             "A thin lip or web in grey iron can crack under a clamp without warning, and milling an"
-                + " old casting may warp it by more than it loses in rigidity: rough it, let it rest,"
-                + " scrape it after. Strength and shock are not judged here.",
+                + " old casting may warp it by more than it loses in rigidity: rough it, let it"
+                + " rest, scrape it after. Strength and shock are not judged here.",
             "",
             BRITTLE));
     return findings;

@@ -3,7 +3,7 @@ package fettle.mechanics.solids;
 /** Solves for displacements in double, preconditioned by the multigrid cycle in float. */
 final class ConjugateGradients {
 
-  private static final int MOST = 600;
+  private static final int MOST = 3000;
 
   private final Cells cells;
   private final DoubleOperator operator;

@@ -23,7 +23,7 @@ public record Rigidity(Elastic material, List<Support> supports, List<Load> load
   private static final double NEAR = 0.3;
 
   /** A face of the part nearer to another than this share of a step counts by what it fills [-]. */
-  private static final double SAME = 0.005;
+  private static final double SAME = 0.01;
 
   /** Keeps its own lists. */
   public Rigidity {
