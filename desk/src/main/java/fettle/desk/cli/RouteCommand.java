@@ -31,8 +31,7 @@ final class RouteCommand implements Command {
     spec.addPositional(Options.one("BOOK", "The folder of the book."));
     spec.addPositional(Options.one("CHANGE", "The change, as its file is called."));
     spec.addOption(Options.text("--part", "PART", "One part, by its name or its recipe's name."));
-    spec.addOption(
-        Options.text("--state", "STATE", "The lathe that makes it, else as it stands."));
+    spec.addOption(Options.text("--state", "STATE", "The lathe that makes it, else as it stands."));
     spec.addOption(Options.flag("--json", "Write JSON, as docs/route.schema.json describes it."));
     return spec;
   }
@@ -122,9 +121,7 @@ final class RouteCommand implements Command {
 
   private static String minutes(double seconds) {
     double all = seconds / MINUTE;
-    return all < 90
-        ? Math.round(Math.max(1, all)) + " min"
-        : Numbers.fixed(all / MINUTE, 1) + " h";
+    return all < 90 ? Math.round(Math.max(1, all)) + " min" : Numbers.fixed(all / MINUTE, 1) + " h";
   }
 
   private static String json(List<MadePart> parts, List<Route> routes) {

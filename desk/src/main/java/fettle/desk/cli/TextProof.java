@@ -53,7 +53,11 @@ final class TextProof {
   void waiting(Map<String, String> waiting) {
     waiting.forEach(
         (name, words) ->
-            say(terminal.ink(Terminal.Ink.GRAPHITE, name) + ": not to be told yet; " + words + "\n"));
+            say(
+                terminal.ink(Terminal.Ink.GRAPHITE, name)
+                    + ": not to be told yet; "
+                    + words
+                    + "\n"));
   }
 
   void print(Agreement agreement) {

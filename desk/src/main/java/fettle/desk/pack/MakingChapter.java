@@ -78,8 +78,6 @@ final class MakingChapter {
 
   private static String minutes(double seconds) {
     double all = seconds / MINUTE;
-    return all < 90
-        ? Math.round(Math.max(1, all)) + " min"
-        : Numbers.fixed(all / MINUTE, 1) + " h";
+    return all < 90 ? Math.round(Math.max(1, all)) + " min" : Numbers.fixed(all / MINUTE, 1) + " h";
   }
 }

@@ -19,8 +19,8 @@ public record Amount(String number, String doubt, String unit) {
   private static final double ROUNDING = 1e-12;
 
   /**
-   * Rounds a quantity: two digits of the doubt (of one below 1000 the whole number), or five
-   * digits if there is none.
+   * Rounds a quantity: two digits of the doubt (of one below 1000 the whole number), or five digits
+   * if there is none.
    *
    * @param value the quantity [coherent]
    * @param doubt half-width of its doubt [coherent]

@@ -48,7 +48,7 @@ final class Scripts {
   static String solid() {
     String text = own("solid.js");
     int start = text.indexOf("export async function show(");
-    int end = text.indexOf("function showScene(");
+    int end = text.indexOf("async function showScene(");
     if (start < 0 || end < start) {
       throw new IllegalStateException("solid.js does not read as it should");
     }

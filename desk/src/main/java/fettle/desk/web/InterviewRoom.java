@@ -4,6 +4,8 @@ import fettle.desk.picture.Stand;
 import fettle.desk.picture.Elevations;
 import fettle.desk.page.ElevationPage;
 import fettle.desk.page.InterviewPage;
+import fettle.desk.picture.Elevations;
+import fettle.desk.picture.Stand;
 import fettle.machine.lathe.Machine;
 import fettle.machine.lathe.Train;
 import fettle.machine.text.Quantity;
@@ -44,7 +46,8 @@ final class InterviewRoom {
     for (int i = 0; i < questions.size(); i++) {
       Spot spot = questions.get(i).spot();
       String vague = Roots.quantity(spot).filter(Unknowns::vague).isPresent() ? "not sure" : "";
-      lines.put(spot.path(), new InterviewPage.Line(label(spot), spot.scalar().text(), vague, at(i + 1)));
+      lines.put(
+          spot.path(), new InterviewPage.Line(label(spot), spot.scalar().text(), vague, at(i + 1)));
     }
     List<InterviewPage.Line> first =
         unknowns(visit, questions).stream()
@@ -53,8 +56,18 @@ final class InterviewRoom {
             .map(u -> first(u, lines.get(u.spot().path())))
             .toList();
     return new InterviewPage(
-        frame(visit), 0, questions.size(), "", "", "", null, null, "", problems,
-        List.copyOf(lines.values()), first);
+        frame(visit),
+        0,
+        questions.size(),
+        "",
+        "",
+        "",
+        null,
+        null,
+        "",
+        problems,
+        List.copyOf(lines.values()),
+        first);
   }
 
   private static fettle.desk.page.Shell frame(Visit visit) {
@@ -80,8 +93,7 @@ final class InterviewRoom {
         label(unknown.spot()), unknown.spot().scalar().text(), note, href);
   }
 
-  private static List<Unknowns.Unknown> unknowns(
-      Visit visit, List<Questions.Question> questions) {
+  private static List<Unknowns.Unknown> unknowns(Visit visit, List<Questions.Question> questions) {
     List<Spot> spots = questions.stream().map(Questions.Question::spot).toList();
     return visit.opened().once("unknowns", () -> Unknowns.of(visit.opened(), spots));
   }
@@ -116,8 +128,7 @@ final class InterviewRoom {
       }
     }
     Stand stand = Stand.of(machine, Map.of());
-    return Elevations.of(
-        machine, stand, styles, m -> LatheRoom.member(m, chosen), visit.measure());
+    return Elevations.of(machine, stand, styles, m -> LatheRoom.member(m, chosen), visit.measure());
   }
 
   private static List<String> about(Machine machine, String[] path) {
@@ -127,7 +138,9 @@ final class InterviewRoom {
       case "members" -> List.of(name);
       case "trains" -> train == null ? List.of() : List.of(train.from(), train.to());
       case "dials" ->
-          Optional.ofNullable(machine.dials().get(name)).map(d -> List.of(d.on())).orElse(List.of());
+          Optional.ofNullable(machine.dials().get(name))
+              .map(d -> List.of(d.on()))
+              .orElse(List.of());
       case "spindle" -> List.of("spindle", "headstock");
       case "drive" -> List.of("motor");
       default -> List.of();

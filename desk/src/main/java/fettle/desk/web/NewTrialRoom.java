@@ -140,8 +140,7 @@ final class NewTrialRoom {
   private static Collection<String> choices(Visit visit, Kind kind, String key, Row row) {
     Machine machine = LatheRoom.machine(visit, visit.chosen());
     return switch (key) {
-      case "instrument" ->
-          instruments(visit, kind);
+      case "instrument" -> instruments(visit, kind);
       case "dial" -> machine.dials().keySet();
       case "train" -> machine.trains().keySet();
       case "member" -> machine.members().keySet();
@@ -152,8 +151,7 @@ final class NewTrialRoom {
 
   /** Returns the instruments that state the doubt this kind of trial needs. */
   private static List<String> instruments(Visit visit, Kind kind) {
-    Map<String, Values> known =
-        visit.book().shop().map(s -> s.map("instruments")).orElse(Map.of());
+    Map<String, Values> known = visit.book().shop().map(s -> s.map("instruments")).orElse(Map.of());
     return known.entrySet().stream()
         .filter(e -> kind.doubt().isEmpty() || e.getValue().has(kind.doubt()))
         .map(Map.Entry::getKey)

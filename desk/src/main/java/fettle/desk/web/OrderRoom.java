@@ -205,8 +205,7 @@ final class OrderRoom {
                   OrderChart.Kind.valueOf(work.work(task.key()).kind().name())));
         }
       }
-      String name =
-          job.length() > LONGEST_NAME ? job.substring(0, LONGEST_NAME - 1) + "…" : job;
+      String name = job.length() > LONGEST_NAME ? job.substring(0, LONGEST_NAME - 1) + "…" : job;
       lines.add(new OrderChart.Line(name, bars));
     }
     List<OrderChart.Tick> ticks = new ArrayList<>();

@@ -24,7 +24,6 @@ import fettle.mechanics.base.Numbers;
 import fettle.mechanics.base.Unit;
 import fettle.mechanics.metrology.Verdict;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

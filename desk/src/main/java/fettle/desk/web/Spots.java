@@ -14,8 +14,7 @@ import java.util.Optional;
 /** Every single value of a book, by its place and by its path. */
 final class Spots {
 
-  private static final List<String> SEVERAL =
-      List.of("map:", "list:", "shape:", "either:", "tree");
+  private static final List<String> SEVERAL = List.of("map:", "list:", "shape:", "either:", "tree");
 
   private final Map<Place, Spot> byPlace = new LinkedHashMap<>();
   private final Map<String, Spot> byPath = new LinkedHashMap<>();
@@ -51,8 +50,7 @@ final class Spots {
   /** Returns the value that a path leads to, be it written or left out. */
   Optional<Spot> at(String file, String path) {
     String name = file + "\n" + path;
-    return Optional.ofNullable(byPath.get(name))
-        .or(() -> Optional.ofNullable(leftOut.get(name)));
+    return Optional.ofNullable(byPath.get(name)).or(() -> Optional.ofNullable(leftOut.get(name)));
   }
 
   /** Returns the single values that a block of a file, and the blocks within it, leave out. */

@@ -21,8 +21,8 @@ import org.jspecify.annotations.Nullable;
  * What the folder tells of a book's files without opening them: their names, sizes, places on the
  * disk and the moments they last changed. Two equal sets of stamps, the younger of them no newer
  * than {@link #SETTLED} before the first was taken, mean that the texts are the same too; a file
- * that changed just before may change again within the same tick of the disk's clock, and has to
- * be read.
+ * that changed just before may change again within the same tick of the disk's clock, and has to be
+ * read.
  *
  * @param files stamp of each file, by its path within the book
  */

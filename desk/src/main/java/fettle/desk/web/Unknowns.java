@@ -15,8 +15,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Which of the values that are not well known matters most: each is moved by the whole of its doubt,
- * and what the figures do is added up, each figure by its own share and none counted above one.
+ * Which of the values that are not well known matters most: each is moved by the whole of its
+ * doubt, and what the figures do is added up, each figure by its own share and none counted above
+ * one.
  */
 final class Unknowns {
 
@@ -54,8 +55,7 @@ final class Unknowns {
                     .toPlainString()
                 + " "
                 + q.unit().symbol();
-        unknowns.add(
-            of(spot, now, figures(book, Roots.replaced(tree, spot.scalar().at(), moved))));
+        unknowns.add(of(spot, now, figures(book, Roots.replaced(tree, spot.scalar().at(), moved))));
       }
     }
     unknowns.sort(Comparator.comparingDouble(Unknown::sum).reversed());

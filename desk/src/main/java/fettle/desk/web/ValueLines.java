@@ -46,8 +46,7 @@ final class ValueLines {
   }
 
   /** Returns the values that a block of a file, and what is within it, leaves out. */
-  static List<MemberPage.ValueLine> leftOut(
-      Visit visit, Chosen chosen, String file, String block) {
+  static List<MemberPage.ValueLine> leftOut(Visit visit, Chosen chosen, String file, String block) {
     return visit.opened().spots().leftOut(file, block).stream()
         .map(s -> leftOut(s, block, chosen))
         .toList();

@@ -7,10 +7,10 @@ const unit = { X: new THREE.Vector3(1, 0, 0), Y: new THREE.Vector3(0, 1, 0), Z: 
 export async function show(place, address) {
   const answer = await fetch(address);
   if (!answer.ok) throw new Error("no scene");
-  showScene(place, await answer.json());
+  await showScene(place, await answer.json());
 }
 
-function showScene(place, data) {
+async function showScene(place, data) {
   const ink = getComputedStyle(document.documentElement);
   const colour = (name) => new THREE.Color(ink.getPropertyValue(name).trim());
   const renderer = new THREE.WebGLRenderer({ antialias: true, alpha: true });

@@ -61,7 +61,8 @@ final class CrashHarness {
     for (int kill = 1; kill <= kills; kill++) {
       harness.round(kill);
       if (kill % 10 == 0 || kill == kills) {
-        System.out.println(kill + " kills, " + harness.saves.get() + " confirmed writes, none lost");
+        System.out.println(
+            kill + " kills, " + harness.saves.get() + " confirmed writes, none lost");
       }
     }
   }
@@ -140,12 +141,18 @@ final class CrashHarness {
         String form =
             OpenDesk.coded(
                 Map.of(
-                    "token", OpenDesk.hidden(page, "token"),
-                    "mark", OpenDesk.hidden(page, "mark"),
-                    "file", file,
-                    "path", path,
-                    "v", next + unit,
-                    "do", "write"));
+                    "token",
+                    OpenDesk.hidden(page, "token"),
+                    "mark",
+                    OpenDesk.hidden(page, "mark"),
+                    "file",
+                    file,
+                    "path",
+                    path,
+                    "v",
+                    next + unit,
+                    "do",
+                    "write"));
         HttpResponse<String> answer =
             send(
                 HttpRequest.newBuilder(URI.create(address + "value"))
@@ -155,7 +162,8 @@ final class CrashHarness {
           confirmed.put(place, next);
           saves.incrementAndGet();
         } else if (answer.statusCode() != 409) {
-          throw new IllegalStateException(place + " answers " + answer.statusCode() + answer.body());
+          throw new IllegalStateException(
+              place + " answers " + answer.statusCode() + answer.body());
         }
       }
     } catch (IOException e) {

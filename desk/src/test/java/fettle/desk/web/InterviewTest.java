@@ -40,7 +40,9 @@ final class InterviewTest {
   @Test
   void anAnswerIsWrittenAndTheNextQuestionAsked() {
     int saddle = number("members · saddle · length");
-    assertThat(desk.get("/interview?n=" + saddle).body()).contains("118 mm").contains("Along the bed");
+    assertThat(desk.get("/interview?n=" + saddle).body())
+        .contains("118 mm")
+        .contains("Along the bed");
     HttpResponse<String> answer = answer(saddle, "say", "121 mm");
     assertThat(answer.statusCode()).isEqualTo(303);
     assertThat(answer.headers().firstValue("Location").orElse(""))

@@ -47,7 +47,8 @@ final class SavingTest {
     String after = desk.text("machine.yaml");
     assertThat(after).contains("wall: 12 mm");
     assertThat(after.replaceFirst("[ \\n,]*wall: 12 mm", "")).isEqualTo(before);
-    assertThat(desk.get(OpenDesk.valueAt("machine.yaml", path)).body()).contains("Stands now: 12 mm");
+    assertThat(desk.get(OpenDesk.valueAt("machine.yaml", path)).body())
+        .contains("Stands now: 12 mm");
     assertThat(desk.edit("machine.yaml", "members.saddle.height", "12 s").statusCode())
         .isEqualTo(400);
     assertThat(desk.text("machine.yaml")).isEqualTo(after);
@@ -236,7 +237,9 @@ final class SavingTest {
         .startsWith("run,dir,target_mm,position_mm\n1,1,0,\n1,1,10,\n1,1,20,\n1,-1,20,\n")
         .endsWith("2,-1,0,\n");
     assertThat(desk.get("/readings?name=cross-slide-again").body()).contains("0 of 12 taken");
-    assertThat(desk.get("/proof").body()).contains("no readings yet, 12 planned").contains("saddle-dial");
+    assertThat(desk.get("/proof").body())
+        .contains("no readings yet, 12 planned")
+        .contains("saddle-dial");
     String yaml = "trials/cross-slide-again.yaml";
     assertThat(desk.edit(yaml, "member", "no such slide").statusCode()).isEqualTo(400);
     assertThat(desk.edit(yaml, "note", "done on a cold morning").statusCode()).isEqualTo(303);

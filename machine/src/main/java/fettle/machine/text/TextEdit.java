@@ -50,8 +50,8 @@ public final class TextEdit {
   }
 
   /**
-   * Adds a value to a block that does not have it yet: behind what stands there if that can be, else
-   * before it.
+   * Adds a value to a block that does not have it yet: behind what stands there if that can be,
+   * else before it.
    *
    * @param text the whole text
    * @param block where the block starts
@@ -94,7 +94,8 @@ public final class TextEdit {
           .forEach(
               (k, entry) ->
                   entries.put(
-                      k, new Node.Entry(entry.keyAt(), with(entry.value(), block, key, value, side))));
+                      k,
+                      new Node.Entry(entry.keyAt(), with(entry.value(), block, key, value, side))));
       if (here && side == Block.Side.BEHIND) {
         entries.put(key, fresh);
       }

@@ -92,8 +92,12 @@ record Headstock(Machine machine, Values block, Support front, Support rear) {
   private static String reckonable(String place, Values bearing) {
     return bearing.shape().equals("bearing/bush")
         ? "the clearance of its " + place + " bush"
-        : "a " + place + " bearing that is a deep groove or angular contact ball bearing of a"
-            + " tabulated size, which " + bearing.text("type").orElse("this one") + " is not";
+        : "a "
+            + place
+            + " bearing that is a deep groove or angular contact ball bearing of a"
+            + " tabulated size, which "
+            + bearing.text("type").orElse("this one")
+            + " is not";
   }
 
   private static Optional<Support> support(Values bearing, String symbol, double speed) {

@@ -19,8 +19,7 @@ public record Column(
     String name, Map<String, Double> units, List<String> words, boolean whole, boolean signOnly) {
 
   private static final String DATE = "a date such as 2026-03-15";
-  private static final List<String> BENCH =
-      List.of("mm", "deg", "N", "um_per_m", "s", "degC");
+  private static final List<String> BENCH = List.of("mm", "deg", "N", "um_per_m", "s", "degC");
   private static final Map<String, Double> LENGTHS = Map.of("mm", 1.0, "um", 1e-3, "in", 25.4);
   private static final Map<String, Double> ANGLES =
       Map.of("deg", Math.PI / 180, "turns", 2 * Math.PI);
@@ -76,7 +75,11 @@ public record Column(
 
   /** Returns its heading in the unit that is usual at the bench. */
   public String heading() {
-    return BENCH.stream().filter(units::containsKey).findFirst().map(u -> name + "_" + u).orElse(name);
+    return BENCH.stream()
+        .filter(units::containsKey)
+        .findFirst()
+        .map(u -> name + "_" + u)
+        .orElse(name);
   }
 
   /** Tells whether somebody has to say where it is read; ways and words are all gone through. */

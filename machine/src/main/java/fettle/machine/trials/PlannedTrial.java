@@ -22,8 +22,7 @@ public record PlannedTrial(Kind kind, Map<String, String> values, Map<String, St
 
   private static final int MOST_ROWS = 2_000;
   private static final int MOST_RUNS = 100;
-  private static final Pattern RANGE =
-      Pattern.compile("(-?[\\d.]+) to (-?[\\d.]+) by ([\\d.]+)");
+  private static final Pattern RANGE = Pattern.compile("(-?[\\d.]+) to (-?[\\d.]+) by ([\\d.]+)");
   private static final Pattern PLAIN = Pattern.compile("[\\p{L}\\d][\\p{L}\\d .,/µ°%±+()-]*");
 
   /** Keeps its own copies. */

@@ -18,8 +18,7 @@ import java.util.Map;
  * @param waiting how far the readings are of trials that cannot be evaluated yet
  * @param problems what is wrong with trials whose readings are all taken
  */
-public record Told(
-    Map<String, Proof> proofs, Map<String, String> waiting, List<Problem> problems) {
+public record Told(Map<String, Proof> proofs, Map<String, String> waiting, List<Problem> problems) {
 
   /** Keeps its own copies. */
   public Told {

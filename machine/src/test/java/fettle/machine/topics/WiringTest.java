@@ -49,7 +49,9 @@ class WiringTest {
     assertThat(wiring.wrong()).isEmpty();
     assertThat(wiring.terminals().keySet())
         .containsExactly("-X1:L", "-Q1:1", "-X1:N", "-Q1:3", "-X1:PE", "-W1:bed");
-    assertThat(wiring.terminals().get("-Q1:3")).extracting(Wiring.Wire::number).containsExactly("2");
+    assertThat(wiring.terminals().get("-Q1:3"))
+        .extracting(Wiring.Wire::number)
+        .containsExactly("2");
   }
 
   @Test
@@ -101,8 +103,7 @@ class WiringTest {
   @Test
   void theDemoBoxIsWiredSoundlyAndReckonedByHand() {
     Book book = SampleBooks.sound(SampleBooks.DEMO);
-    Machine machine =
-        State.of(book, "", book.withNeeds("apron-start")).machine().orElseThrow();
+    Machine machine = State.of(book, "", book.withNeeds("apron-start")).machine().orElseThrow();
     assertThat(Wiring.of(machine.values().block("control box").orElseThrow()).wrong()).isEmpty();
     Study study = Topics.study(machine, book.shop());
     Map<String, Double> values = new java.util.HashMap<>();

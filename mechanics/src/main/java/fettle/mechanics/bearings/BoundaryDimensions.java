@@ -42,8 +42,7 @@ public record BoundaryDimensions(
   private static BoundaryDimensions of(String code, Map<String, String> row) {
     double[] sizes =
         Stream.of("d", "D", "width").map(row::get).mapToDouble(Double::parseDouble).toArray();
-    return new BoundaryDimensions(
-        code, BearingType.ofSeries(code), sizes[0], sizes[1], sizes[2]);
+    return new BoundaryDimensions(code, BearingType.ofSeries(code), sizes[0], sizes[1], sizes[2]);
   }
 
   /** Returns the series that are tabulated. */

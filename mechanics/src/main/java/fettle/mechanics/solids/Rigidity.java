@@ -22,6 +22,9 @@ public record Rigidity(Elastic material, List<Support> supports, List<Load> load
    */
   private static final double NEAR = 0.3;
 
+  /** A face of the part nearer to another than this share of a step counts by what it fills [-]. */
+  private static final double SAME = 0.005;
+
   /** Keeps its own lists. */
   public Rigidity {
     supports = List.copyOf(supports);
@@ -187,28 +190,33 @@ public record Rigidity(Elastic material, List<Support> supports, List<Load> load
     }
     double[][] forced = new double[3][];
     for (int axis = 0; axis < 3; axis++) {
-      List<Double> planes = new ArrayList<>(List.of(low[0][axis], low[1][axis]));
-      for (Body b : bodies) {
-        Arrays.stream(b.planes(axis)).forEach(planes::add);
-      }
+      List<Double> lies = new ArrayList<>(List.of(low[0][axis], low[1][axis]));
       List<Double> edges = new ArrayList<>();
       for (Support s : supports) {
-        add(s.patch(), axis, s instanceof Support.Fixed ? planes : edges, planes);
+        add(s.patch(), axis, s instanceof Support.Fixed ? lies : edges, lies);
       }
       for (Load l : loads) {
-        add(l.patch(), axis, edges, planes);
+        add(l.patch(), axis, edges, lies);
       }
       double least = low[0][axis] - 1e-9;
       double most = low[1][axis] + 1e-9;
-      planes.removeIf(p -> !(p >= least && p <= most));
+      lies.removeIf(p -> !(p >= least && p <= most));
+      List<Double> planes = new ArrayList<>(lies);
+      for (Body b : bodies) {
+        Arrays.stream(b.planes(axis))
+            .filter(p -> p > least && p < most && apart(p, planes, SAME * step))
+            .forEach(planes::add);
+      }
       edges.stream()
-          .filter(e -> e > least && e < most)
-          .filter(e -> planes.stream().allMatch(p -> Math.abs(p - e) > NEAR * step))
-          .toList()
+          .filter(e -> e > least && e < most && apart(e, planes, NEAR * step))
           .forEach(planes::add);
       forced[axis] = planes.stream().mapToDouble(Double::doubleValue).toArray();
     }
     return Grid.through(forced, new double[] {step, step, step}, 1);
+  }
+
+  private static boolean apart(double plane, List<Double> planes, double least) {
+    return planes.stream().allMatch(p -> Math.abs(p - plane) > least);
   }
 
   /** Takes the planes of a patch: where it lies, and where its edges are. */

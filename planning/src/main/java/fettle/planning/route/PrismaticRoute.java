@@ -154,13 +154,7 @@ final class PrismaticRoute {
       double tool = Math.max(2, Math.min(SMALL_CUTTER, 2 * Math.max(1, p.corner())));
       double rows = Math.ceil(p.sizeV().nominal() / (0.6 * tool));
       mill(
-          setUp,
-          holding,
-          "pocket " + p.name(),
-          tool,
-          depth,
-          rows * p.sizeU().nominal(),
-          p.sizeU());
+          setUp, holding, "pocket " + p.name(), tool, depth, rows * p.sizeU().nominal(), p.sizeU());
     } else if (operation instanceof Prismatic.Slot s) {
       double length = Math.hypot(s.to().u() - s.from().u(), s.to().v() - s.from().v());
       mill(
@@ -185,8 +179,7 @@ final class PrismaticRoute {
     } else if (operation instanceof Prismatic.TSlot t) {
       double way = along(t.face(), t.along());
       double throat = t.throatDepth() + t.headHeight();
-      mill(
-          setUp, holding, "throat of " + t.name(), t.throat().nominal(), throat, way, t.throat());
+      mill(setUp, holding, "throat of " + t.name(), t.throat().nominal(), throat, way, t.throat());
       lines.cut(
           setUp,
           "head of " + t.name(),
@@ -278,8 +271,7 @@ final class PrismaticRoute {
     }
   }
 
-  private void bore(
-      int setUp, String holding, String name, double d, double deep, int count) {
+  private void bore(int setUp, String holding, String name, double d, double deep, int count) {
     int passes = (int) Math.min(MOST_PASSES, 2 + Math.ceil((d - LARGEST_DRILL) / 2 / (DEPTH / 2)));
     lines.cut(
         setUp,

@@ -179,8 +179,7 @@ class RouteTest {
                     List.of(new Folded.LegHoles("hole", Size.of(5), new Pattern.At(25, 30)))),
                 new Folded.Leg("three", Size.of(50), right, List.of()),
                 new Folded.Leg("four", Size.of(20), 0, List.of())));
-    List<String> what =
-        shop(220, 120).route(part).lines().stream().map(Route.Line::what).toList();
+    List<String> what = shop(220, 120).route(part).lines().stream().map(Route.Line::what).toList();
     List<String> bends = what.stream().filter(w -> w.startsWith("bend")).toList();
     assertThat(bends).hasSize(3);
     assertThat(bends.get(0)).contains("one");
