@@ -38,7 +38,9 @@ final class ClearancePair {
                 "/clearance.json?" + asked.query(row),
                 "The two in brass, the gap between them in red. Drag to turn it round, pinch or use"
                     + " the wheel to come nearer."),
-            new EnginePage.Elevation(picture, "The slides in that position, seen from where you stand; what turns is drawn as the book has it."),
+            new EnginePage.Elevation(
+                picture,
+                "The slides in that position, seen from where you stand; what turns is drawn as the book has it."),
             positions(asked, row)));
   }
 
