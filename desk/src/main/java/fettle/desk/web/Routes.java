@@ -320,6 +320,24 @@ final class Routes {
     page(v -> GuideRoom.page(v, name), JteguideGenerated::render).handle(context);
   }
 
+  /** Whether a pack was issued stands beside the book, so that its page is made every time. */
+  private void packs(RoutesConfig routes) {
+    routes.get(
+        "/packs",
+        c -> send(c, JteengineGenerated::render, PacksRoom.page(visit(c), shelf.issued())));
+    routes.get(
+        "/pack",
+        c -> {
+          PackFiles made = PacksRoom.made(visit(c), shelf.issued());
+          String name = made.pack().source().change().key();
+          c.contentType("application/pdf")
+              .header("Content-Disposition", "attachment; filename=\"" + name + ".pdf\"")
+              .result(Objects.requireNonNull(made.files().get("pack.pdf")));
+        });
+    routes.post(
+        "/pack", c -> c.redirect(PacksRoom.issue(seen(c), shelf.issued()), HttpStatus.SEE_OTHER));
+  }
+
   private void refusals(RoutesConfig routes) {
     routes.exception(Refused.class, (e, c) -> refuse(c, e));
     routes.exception(HttpResponseException.class, (e, c) -> refuse(c, of(e.getStatus())));
