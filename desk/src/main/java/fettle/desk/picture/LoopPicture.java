@@ -218,6 +218,6 @@ public final class LoopPicture {
         chart.point("blue", x[i], y[i], Numbers.significant(y[i], 2) + " µm");
       }
     }
-    return chart.done("Diameter left too large over the distance of the tool");
+    return chart.done("Diameter left too large: " + across);
   }
 }
