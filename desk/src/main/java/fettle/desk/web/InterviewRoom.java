@@ -1,7 +1,5 @@
 package fettle.desk.web;
 
-import fettle.desk.picture.Stand;
-import fettle.desk.picture.Elevations;
 import fettle.desk.page.ElevationPage;
 import fettle.desk.page.InterviewPage;
 import fettle.desk.picture.Elevations;

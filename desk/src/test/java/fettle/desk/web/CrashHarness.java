@@ -184,13 +184,14 @@ final class CrashHarness {
     BookFiles files = read.orThrow(() -> lost(kill, read.problems()));
     Parsed<Book> sound = Book.checked(files);
     sound.orThrow(() -> lost(kill, sound.problems()));
-    for (String place : confirmed.keySet()) {
+    for (Map.Entry<String, Integer> one : confirmed.entrySet()) {
+      String place = one.getKey();
       String file = place.substring(0, place.indexOf(' '));
       String path = place.substring(place.indexOf(' ') + 1);
       Spot spot = Opened.of(files).spots().at(file, path).orElseThrow();
       String text = spot.scalar().text();
       int there = Integer.parseInt(text.substring(0, text.indexOf(' ')));
-      if (there < confirmed.get(place) || there > sent.get(place)) {
+      if (there < one.getValue() || there > sent.getOrDefault(place, there)) {
         throw new IllegalStateException(
             "kill " + kill + ": " + place + " says " + text + ", confirmed " + confirmed);
       }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -28,8 +29,7 @@ final class PlannedTrialTest {
   void everyKindIsLaidOutAsItIsRead(Kind kind) {
     String text = plan(kind, "0 to 0.3 by 0.1").readings();
     BenchSheet sheet = BenchSheet.of(kind, text);
-    Readings readings = Readings.read("trials/a.csv", text, kind).value();
-    assertThat(readings).isNotNull();
+    Readings readings = Objects.requireNonNull(Readings.read("trials/a.csv", text, kind).value());
     assertThat(readings.lines()).isEmpty();
     assertThat(readings.gaps()).hasSize(sheet.rows().size()).isNotEmpty();
     assertThat(sheet.next()).isPresent();
@@ -40,8 +40,17 @@ final class PlannedTrialTest {
   void theWayBackMeetsThePlacesInTheOppositeOrder() {
     assertThat(plan(Kind.REVERSAL, "0 5").readings())
         .isEqualTo(
-            "run,dir,target_mm,position_mm\n1,1,0,\n1,1,5,\n1,-1,5,\n1,-1,0,\n2,1,0,\n2,1,5,\n"
-                + "2,-1,5,\n2,-1,0,\n");
+            """
+            run,dir,target_mm,position_mm
+            1,1,0,
+            1,1,5,
+            1,-1,5,
+            1,-1,0,
+            2,1,0,
+            2,1,5,
+            2,-1,5,
+            2,-1,0,
+            """);
   }
 
   @ParameterizedTest
