@@ -279,7 +279,16 @@ final class HostileTest {
     for (Spot spot : spots) {
       boolean free =
           spot.row().map(r -> r.type().equals("text") || r.type().equals("list:text")).orElse(false)
-              && !List.of("needs", "after", "section", "set", "settings")
+              && !List.of(
+                      "needs",
+                      "after",
+                      "section",
+                      "set",
+                      "settings",
+                      "uses",
+                      "makes",
+                      "loses",
+                      "replaces")
                   .contains(spot.key().replaceFirst("\\[.*", ""));
       if (free) {
         String old = texts.getOrDefault(spot.file(), "");

@@ -43,12 +43,12 @@ final class SavingTest {
     assertThat(desk.get("/member?name=saddle").body()).contains("does not say here yet");
     assertThat(desk.get(OpenDesk.valueAt("machine.yaml", path)).body())
         .contains("Not written in the book yet");
-    assertThat(desk.edit("machine.yaml", path, "12 mm").statusCode()).isEqualTo(303);
+    assertThat(desk.edit("machine.yaml", path, "12.34 mm").statusCode()).isEqualTo(303);
     String after = desk.text("machine.yaml");
-    assertThat(after).contains("wall: 12 mm");
-    assertThat(after.replaceFirst("[ \\n,]*wall: 12 mm", "")).isEqualTo(before);
+    assertThat(after).contains("wall: 12.34 mm");
+    assertThat(after.replaceFirst("[ \\n,]*wall: 12.34 mm", "")).isEqualTo(before);
     assertThat(desk.get(OpenDesk.valueAt("machine.yaml", path)).body())
-        .contains("Stands now: 12 mm");
+        .contains("Stands now: 12.34 mm");
     assertThat(desk.edit("machine.yaml", "members.saddle.height", "12 s").statusCode())
         .isEqualTo(400);
     assertThat(desk.text("machine.yaml")).isEqualTo(after);
@@ -59,7 +59,7 @@ final class SavingTest {
     String before = desk.text("machine.yaml");
     HttpResponse<String> answer = desk.edit("machine.yaml", SADDLE, "4.4");
     assertThat(answer.statusCode()).isEqualTo(400);
-    assertThat(answer.body()).contains("machine.yaml:54").contains("a mass with its unit");
+    assertThat(answer.body()).contains("machine.yaml:55").contains("a mass with its unit");
     assertThat(desk.text("machine.yaml")).isEqualTo(before);
   }
 
@@ -209,7 +209,7 @@ final class SavingTest {
         "machine.yaml", desk.text("machine.yaml").replace("mass: 4.2 kg ± 0.2 kg", "mass: heavy"));
     HttpResponse<String> page = desk.get("/lathe");
     assertThat(page.statusCode()).isEqualTo(422);
-    assertThat(page.body()).contains("machine.yaml:54").contains("Mend this value");
+    assertThat(page.body()).contains("machine.yaml:55").contains("Mend this value");
     assertThat(desk.edit("machine.yaml", SADDLE, "4.2 kg").statusCode()).isEqualTo(303);
     assertThat(desk.get("/lathe").statusCode()).isEqualTo(200);
   }
