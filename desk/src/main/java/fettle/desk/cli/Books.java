@@ -1,5 +1,6 @@
 package fettle.desk.cli;
 
+import fettle.machine.made.MadePart;
 import fettle.machine.state.Book;
 import fettle.machine.state.Stage;
 import fettle.machine.state.State;
@@ -78,5 +79,22 @@ final class Books {
       throw Failure.input(state.problems());
     }
     return state;
+  }
+
+  /** Returns the part of a name or key, or all if none is named; refuses if there is none. */
+  static List<MadePart> parts(List<MadePart> parts, String name) {
+    List<MadePart> chosen =
+        parts.stream()
+            .filter(p -> name.isEmpty() || p.name().equals(name) || p.key().equals(name))
+            .toList();
+    if (chosen.isEmpty()) {
+      List<String> known = parts.stream().map(MadePart::name).toList();
+      throw Failure.input(
+          name.isEmpty()
+              ? "no part asked for has a recipe; write 'recipe: NAME' beside a part and the recipe"
+                  + " in parts/NAME.yaml"
+              : "there is no part '" + name + "' with a recipe. " + Nearest.hint(name, known));
+    }
+    return chosen;
   }
 }

@@ -4,7 +4,6 @@ import fettle.machine.lathe.Machine;
 import fettle.machine.made.MadePart;
 import fettle.machine.made.MadeParts;
 import fettle.machine.state.Book;
-import fettle.machine.text.Nearest;
 import fettle.machine.text.Parsed;
 import fettle.mechanics.base.Numbers;
 import fettle.planning.route.Route;
@@ -46,7 +45,7 @@ final class RouteCommand implements Command {
             .orElseThrow();
     Parsed<List<MadePart>> read = MadeParts.of(book, List.of(given.word(1)));
     List<MadePart> parts =
-        chosen(read.orThrow(() -> Failure.input(read.problems())), given.option("--part", ""));
+        Books.parts(read.orThrow(() -> Failure.input(read.problems())), given.option("--part", ""));
     List<Route> routes = new ArrayList<>();
     for (MadePart part : parts) {
       routes.add(Workshop.of(machine, book.shop(), part.recipe()).route(part.recipe()));
@@ -60,21 +59,6 @@ final class RouteCommand implements Command {
       terminal.out().println("Try a speed from below; chips, sound and the chuck's mark decide.");
     }
     return ExitStatus.DONE;
-  }
-
-  private static List<MadePart> chosen(List<MadePart> parts, String name) {
-    List<MadePart> chosen =
-        parts.stream()
-            .filter(p -> name.isEmpty() || p.name().equals(name) || p.key().equals(name))
-            .toList();
-    if (chosen.isEmpty()) {
-      List<String> known = parts.stream().map(MadePart::name).toList();
-      throw Failure.input(
-          name.isEmpty()
-              ? "no part of this change has a recipe"
-              : "there is no part '" + name + "' with a recipe. " + Nearest.hint(name, known));
-    }
-    return chosen;
   }
 
   private static void text(MadePart part, Route route, PrintStream out) {

@@ -3,7 +3,6 @@ package fettle.desk.cli;
 import fettle.machine.made.MadePart;
 import fettle.machine.made.MadeParts;
 import fettle.machine.state.Book;
-import fettle.machine.text.Nearest;
 import fettle.machine.text.Parsed;
 import fettle.parts.check.Doubt;
 import fettle.sheets.Assembly;
@@ -47,7 +46,7 @@ final class SheetsCommand implements Command {
     List<String> changes = changes(book, given.option("--change", ""));
     Parsed<List<MadePart>> read = MadeParts.of(book, changes);
     List<MadePart> parts =
-        chosen(read.orThrow(() -> Failure.input(read.problems())), given.option("--part", ""));
+        Books.parts(read.orThrow(() -> Failure.input(read.problems())), given.option("--part", ""));
     SheetBatch batch =
         new SheetBatch(
             Books.folder(out),
@@ -90,21 +89,5 @@ final class SheetsCommand implements Command {
     List<String> keys = Books.words(words);
     Books.keys(book, keys);
     return keys;
-  }
-
-  private static List<MadePart> chosen(List<MadePart> parts, String name) {
-    List<MadePart> chosen =
-        parts.stream()
-            .filter(p -> name.isEmpty() || p.name().equals(name) || p.key().equals(name))
-            .toList();
-    if (chosen.isEmpty()) {
-      List<String> known = parts.stream().map(MadePart::name).toList();
-      throw Failure.input(
-          name.isEmpty()
-              ? "no part of these changes has a recipe; write 'recipe: NAME' beside a part and the"
-                  + " recipe in parts/NAME.yaml"
-              : "there is no part '" + name + "' with a recipe. " + Nearest.hint(name, known));
-    }
-    return chosen;
   }
 }

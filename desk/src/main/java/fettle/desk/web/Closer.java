@@ -9,6 +9,7 @@ import fettle.machine.lathe.Element;
 import fettle.machine.lathe.Machine;
 import fettle.machine.topics.Figure;
 import fettle.machine.topics.Finding;
+import fettle.mechanics.base.Numbers;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -130,5 +131,35 @@ final class Closer {
     List<Shell.Link> all = new ArrayList<>();
     links.forEach((href, words) -> all.add(new Shell.Link(href, words)));
     return all;
+  }
+
+  /**
+   * Returns the force somebody asked for, the usual one if nothing was.
+   *
+   * @param usual [N]
+   * @param most largest that is drawn [N]
+   * @return force [N]
+   */
+  static double force(Visit visit, double usual, double most) {
+    String asked = visit.asked("force").strip().replaceFirst("\\s*N$", "");
+    if (asked.isEmpty()) {
+      return usual;
+    }
+    if (!asked.matches("\\d{1,5}(\\.\\d{1,4})?")) {
+      throw Refused.wrong(
+          "'" + ValuesRoom.line(visit.asked("force")) + "' is no force in newtons.",
+          "Write a number such as "
+              + Numbers.significant(usual, 3)
+              + "; at most "
+              + Numbers.significant(most, 5)
+              + ".");
+    }
+    double force = Double.parseDouble(asked);
+    if (!(force > 0 && force <= most)) {
+      throw Refused.wrong(
+          "A force of " + asked + " N is outside what is drawn.",
+          "Write more than 0 and at most " + Numbers.significant(most, 5) + " N.");
+    }
+    return force;
   }
 }

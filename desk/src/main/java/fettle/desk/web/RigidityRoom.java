@@ -28,7 +28,7 @@ final class RigidityRoom {
   static EnginePage page(Visit visit) {
     Chosen chosen = visit.chosen();
     Machine machine = LatheRoom.machine(visit, chosen);
-    double force = force(visit);
+    double force = Closer.force(visit, USUAL, MOST);
     String way = Closer.oneOf(visit, "way", WAYS);
     List<EnginePage.Section> sections = new ArrayList<>();
     String lead = "The book does not tell enough of slides and spindle to reckon with them.";
@@ -63,25 +63,6 @@ final class RigidityRoom {
 
   private static boolean ours(Finding f) {
     return f.figure().startsWith("rigidity/");
-  }
-
-  private static double force(Visit visit) {
-    String asked = visit.asked("force").strip().replaceFirst("\\s*N$", "");
-    if (asked.isEmpty()) {
-      return USUAL;
-    }
-    if (!asked.matches("\\d{1,5}(\\.\\d{1,4})?")) {
-      throw Refused.wrong(
-          "'" + ValuesRoom.line(visit.asked("force")) + "' is no force in newtons.",
-          "Write a number such as 100; at most " + Numbers.significant(MOST, 5) + ".");
-    }
-    double force = Double.parseDouble(asked);
-    if (!(force > 0 && force <= MOST)) {
-      throw Refused.wrong(
-          "A force of " + asked + " N is outside what is drawn.",
-          "Write more than 0 and at most " + Numbers.significant(MOST, 5) + " N.");
-    }
-    return force;
   }
 
   private static EnginePage.Section bent(Machine machine, double force, String way) {

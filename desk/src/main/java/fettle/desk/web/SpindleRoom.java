@@ -34,7 +34,7 @@ final class SpindleRoom {
   static EnginePage spindle(Visit visit) {
     Chosen chosen = visit.chosen();
     Machine machine = LatheRoom.machine(visit, chosen);
-    double force = force(visit);
+    double force = Closer.force(visit, USUAL, MOST);
     Optional<SpindlePortrait> portrait = SpindlePortrait.of(machine);
     List<EnginePage.Section> sections = new ArrayList<>();
     String lead = "The book does not tell enough of the spindle to reckon with it.";
@@ -68,25 +68,6 @@ final class SpindleRoom {
         Map.of("force", Numbers.significant(force, 5)),
         lead,
         sections);
-  }
-
-  private static double force(Visit visit) {
-    String asked = visit.asked("force").strip().replaceFirst("\\s*N$", "");
-    if (asked.isEmpty()) {
-      return USUAL;
-    }
-    if (!asked.matches("\\d{1,5}(\\.\\d{1,4})?")) {
-      throw Refused.wrong(
-          "'" + ValuesRoom.line(visit.asked("force")) + "' is no force in newtons.",
-          "Write a number such as 300; at most " + Numbers.significant(MOST, 5) + ".");
-    }
-    double force = Double.parseDouble(asked);
-    if (!(force > 0 && force <= MOST)) {
-      throw Refused.wrong(
-          "A force of " + asked + " N is outside what is drawn.",
-          "Write more than 0 and at most " + Numbers.significant(MOST, 5) + " N.");
-    }
-    return force;
   }
 
   private static EnginePage.Section bent(SpindlePortrait spindle, double force) {

@@ -238,7 +238,7 @@ final class SavingTest {
         .endsWith("2,-1,0,\n");
     assertThat(desk.get("/readings?name=cross-slide-again").body()).contains("0 of 12 taken");
     assertThat(desk.get("/proof").body())
-        .contains("no readings yet, 12 planned")
+        .contains("0 of 12 readings taken: no reading was taken")
         .contains("saddle-dial");
     String yaml = "trials/cross-slide-again.yaml";
     assertThat(desk.edit(yaml, "member", "no such slide").statusCode()).isEqualTo(400);

@@ -115,6 +115,9 @@ public final class Evaluations {
    * @throws IllegalArgumentException if its readings do not allow it; the message says why
    */
   public static Proof of(Trial trial, Book book) {
+    if (trial.readings().lines().isEmpty()) {
+      throw new IllegalArgumentException("no reading was taken");
+    }
     State state = Trials.state(book, trial);
     Optional<Machine> machine = state.machine();
     Draft draft = draft(trial, machine, DRAWS);
