@@ -16,7 +16,7 @@ public record Amount(String number, String doubt, String unit) {
   private static final double LARGE = 1000;
 
   /** A doubt so much smaller than its value is left over from rounding. */
-  private static final double ROUNDING = 1e-12;
+  private static final double ROUNDING = 1e-9;
 
   /**
    * Rounds a quantity: two digits of the doubt (of one below 1000 the whole number), or five digits
