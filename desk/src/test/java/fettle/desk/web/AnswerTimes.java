@@ -1,9 +1,9 @@
 package fettle.desk.web;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.HttpURLConnection;
 import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -33,17 +33,35 @@ final class AnswerTimes {
           "/change?key=ball-headstock",
           "/figure?id=travel/saddle%20drive/travel%20per%20turn",
           "/value?file=machine.yaml&path=members.saddle.mass",
+          "/history",
+          "/parts",
+          "/order",
+          "/packs",
+          "/proof",
+          "/interview",
+          "/guide",
+          "/train?name=saddle%20drive",
+          "/threads",
+          "/gearbox",
+          "/screw?name=cross%20feed",
+          "/clamp?name=tailstock%20clamp",
+          "/fits",
+          "/spindle",
+          "/cuts",
+          "/clearance",
+          "/rigidity",
+          "/reckoners",
           "/reckon/rack-travel?in.z1=13&in.z2=40&in.z3=15&in.m=16%20DP");
 
   private AnswerTimes() {}
 
   /** Reads every page again and again with twenty readers and prints the times. */
   public static void main(String[] args) throws Exception {
+    System.setProperty("http.maxConnections", String.valueOf(READERS));
+    ExecutorService readers = Executors.newFixedThreadPool(READERS);
     try (OpenDesk desk = OpenDesk.demo()) {
-      ExecutorService readers = Executors.newFixedThreadPool(READERS);
       times(desk, readers, WARMING);
       Map<String, List<Double>> times = times(desk, readers, ROUNDS);
-      readers.shutdown();
       System.out.println("| page | answers | median [ms] | 99 % [ms] | longest [ms] |");
       System.out.println("|---|---|---|---|---|");
       List<Double> pages = new ArrayList<>();
@@ -55,6 +73,8 @@ final class AnswerTimes {
             }
           });
       print("all pages", pages);
+    } finally {
+      readers.shutdownNow();
     }
   }
 
@@ -69,17 +89,24 @@ final class AnswerTimes {
         times.get(times.size() - 1));
   }
 
+  /** Reads a page to its end over a line that is kept, as a browser does. */
+  private static int answer(URI page) throws IOException {
+    HttpURLConnection line = (HttpURLConnection) page.toURL().openConnection();
+    try (InputStream text = line.getInputStream()) {
+      text.readAllBytes();
+    }
+    return line.getResponseCode();
+  }
+
   private static Map<String, List<Double>> times(OpenDesk desk, ExecutorService readers, int rounds)
       throws Exception {
     Callable<Map<String, List<Double>>> reader =
         () -> {
-          HttpClient client = HttpClient.newHttpClient();
           Map<String, List<Double>> own = new LinkedHashMap<>();
           for (int i = 0; i < rounds; i++) {
             for (String page : PAGES) {
-              HttpRequest request = HttpRequest.newBuilder(URI.create(desk.address(page))).build();
               long start = System.nanoTime();
-              int status = client.send(request, HttpResponse.BodyHandlers.ofString()).statusCode();
+              int status = answer(URI.create(desk.address(page)));
               double time = (System.nanoTime() - start) / 1e6;
               if (status != 200) {
                 throw new IllegalStateException(page + " answers " + status);
