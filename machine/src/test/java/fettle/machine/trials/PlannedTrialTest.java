@@ -21,7 +21,7 @@ final class PlannedTrialTest {
             c ->
                 typed.put(
                     c.name(), c.name().equals("date") ? "2026-03-01" : c.whole() ? "2" : places));
-    return new PlannedTrial(kind, Map.of("what", "a trial: of #1"), typed);
+    return new PlannedTrial(kind, Map.of("what", "a trial: of #1"), typed, List.of());
   }
 
   @ParameterizedTest
