@@ -110,7 +110,7 @@ class BordersTest {
           "fettle.mechanics.base.Reckoner$Draft.source",
           "fettle.mechanics.bearings.BallContacts$State.energy",
           "fettle.mechanics.bearings.BallContacts$State.sum",
-          "fettle.mechanics.gears.ChangeGearSearch$Board.bound",
+          "fettle.mechanics.gears.BestTrains.bound",
           "fettle.mechanics.gears.ChangeGearSearch.examined",
           "fettle.mechanics.gears.ChangeGearSearch.twice",
           "fettle.mechanics.gears.ChangeGearSearch.unfit",
