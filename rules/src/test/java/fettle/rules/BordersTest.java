@@ -96,6 +96,7 @@ class BordersTest {
           "fettle.mechanics.gears.GearboxSearch.best",
           "fettle.mechanics.gears.GearboxSearch.cut",
           "fettle.mechanics.gears.GearboxSearch.sets",
+          "fettle.mechanics.gears.GearboxSearch.settled",
           "fettle.mechanics.gears.GearboxSearch.steps",
           "fettle.mechanics.gears.LeastCover.mostSteps",
           "fettle.mechanics.gears.LeastCover.steps",

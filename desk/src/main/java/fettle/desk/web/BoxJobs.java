@@ -82,7 +82,7 @@ final class BoxJobs implements AutoCloseable {
     private final long started = System.nanoTime();
     private volatile boolean stopped;
     private volatile boolean done;
-    private volatile GearboxSearch.Progress progress = new GearboxSearch.Progress(1, 0, 0);
+    private volatile GearboxSearch.Progress progress = new GearboxSearch.Progress(1, 0, 0, 0);
 
     Job(Wish wish, long sets) {
       this.wish = wish;
@@ -103,16 +103,6 @@ final class BoxJobs implements AutoCloseable {
 
     double seconds() {
       return (System.nanoTime() - started) / 1e9;
-    }
-
-    /** Fewest wheels that any box not yet ruled out may have. */
-    int bound() {
-      int targets = Math.max(wish.leads().size(), wish.perInch().size());
-      int bound = progress.bestWheels() == 0 ? Integer.MAX_VALUE : progress.bestWheels();
-      for (int r = Math.max(1, progress.multipliers()); r <= targets; r++) {
-        bound = Math.min(bound, (targets + r - 1) / r + 2 * r);
-      }
-      return bound;
     }
   }
 

@@ -183,7 +183,7 @@ final class BoxRoom {
                 + job.progress().sets()
                 + " sets so far.");
     if (best > 0) {
-      int bound = job.bound();
+      int bound = job.progress().bound();
       lines.add(
           "Best box so far "
               + best
