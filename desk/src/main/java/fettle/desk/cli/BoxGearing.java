@@ -77,7 +77,7 @@ final class BoxGearing {
               + "', expected the name of the change: up to 30 small letters, digits and hyphens");
     }
     GearboxSearch.Outcome outcome = GearboxSearch.search(wish.query(MULTIPLIERS, SETS));
-    SettledBox box = SettledBox.of(outcome.design(), frame());
+    SettledBox box = SettledBox.of(outcome.design(), wish, frame());
     String known = known(outcome);
     List<String> written = key.isEmpty() ? List.of() : write(key, box, known);
     if (given.on("--json")) {
@@ -104,13 +104,13 @@ final class BoxGearing {
   private static String known(GearboxSearch.Outcome outcome) {
     int wheels = outcome.design().wheels();
     return outcome.lowerBound() >= wheels
-        ? "No box of this kind has fewer than " + wheels + " wheels, proven."
-        : "The best found; no box of this kind has fewer than " + outcome.lowerBound() + " wheels.";
+        ? "No box of this kind has fewer than " + wheels + " wheels on cone and multiplier, proven."
+        : "The best found; no box of this kind has fewer than " + outcome.lowerBound() + " wheels on cone and multiplier.";
   }
 
   /** Writes the files of the change after trying that the book stays sound with them. */
   private List<String> write(String key, SettledBox box, String known) {
-    Map<String, String> files = BoxChange.files(box, wish, cutting, machine, key, known);
+    Map<String, String> files = BoxChange.files(box, cutting, machine, key, known);
     Path folder = Books.folder(given.word(0));
     List<String> there =
         files.keySet().stream().filter(f -> Files.exists(Pages.within(folder, f))).toList();
@@ -153,7 +153,7 @@ final class BoxGearing {
           .out()
           .printf(
               Locale.ROOT,
-              "%-16s %5d  %6.3f  %7.3f  %6s  %4s  %.3f to %.3f over %d%n",
+              "%-16s %5d  %6.3f  %7.3f  %6s  %4s  %.3f to %.3f over %d%s%n",
               w.name(),
               w.gear().teeth(),
               w.gear().shift(),
@@ -162,7 +162,8 @@ final class BoxGearing {
               Numbers.significant(w.bore(), 4),
               w.spanLeast(),
               w.spanMost(),
-              w.gear().spanTeeth());
+              w.gear().spanTeeth(),
+              w.count() == 1 ? "" : ", " + w.count() + " of them");
     }
     line("");
     line("notch  wheel  tumbler at   arm at");
@@ -182,7 +183,7 @@ final class BoxGearing {
     }
     line("");
     line("Notch (teeth) and lever give; what was not asked for stands in brackets:");
-    BoxChange.plate(box, wish).forEach(this::line);
+    BoxChange.plate(box).forEach(this::line);
     box.findings().forEach(f -> line("! " + f));
     line("");
     if (written.isEmpty()) {

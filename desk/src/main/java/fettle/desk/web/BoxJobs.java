@@ -2,6 +2,7 @@ package fettle.desk.web;
 
 import fettle.mechanics.base.Ratio;
 import fettle.mechanics.gears.GearboxSearch;
+import fettle.planning.gearbox.BoxWish;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigInteger;
@@ -44,8 +45,12 @@ final class BoxJobs implements AutoCloseable {
       perInch = List.copyOf(perInch);
     }
 
+    BoxWish asked() {
+      return new BoxWish(ratios(leads), ratios(perInch));
+    }
+
     GearboxSearch.Query query(long sets) {
-      return new GearboxSearch.Query(ratios(leads), ratios(perInch), MULTIPLIERS, sets);
+      return asked().query(MULTIPLIERS, sets);
     }
 
     static List<Ratio> ratios(List<String> texts) {

@@ -64,7 +64,7 @@ public final class SharedShift {
     Gear first = new Gear(module, driver, shift, rack);
     double reference = module * (driver + driven) / 2;
     if (Math.abs(axes - reference) <= SAME * reference) {
-      return new GearPair(first, new Gear(module, driven, -shift, rack), axes);
+      return new GearPair(first, new Gear(module, driven, 0 - shift, rack), axes);
     }
     return GearPair.onCentres(first, driven, axes);
   }

@@ -22,12 +22,10 @@ import java.util.stream.Collectors;
 public final class BoxChange {
 
   private final SettledBox box;
-  private final BoxWish wish;
   private final ScrewCutting cutting;
 
-  private BoxChange(SettledBox box, BoxWish wish, ScrewCutting cutting) {
+  private BoxChange(SettledBox box, ScrewCutting cutting) {
     this.box = box;
-    this.wish = wish;
     this.cutting = cutting;
   }
 
@@ -35,20 +33,14 @@ public final class BoxChange {
    * Returns the files of a box: the change first, then the recipes of its parts.
    *
    * @param box the box
-   * @param wish what it was asked for
    * @param cutting what it replaces
    * @param machine the lathe it is written for
    * @param key key of the change; the recipes begin with it
    * @param known how it is known that no box is better, in a sentence
    */
   public static Map<String, String> files(
-      SettledBox box,
-      BoxWish wish,
-      ScrewCutting cutting,
-      Machine machine,
-      String key,
-      String known) {
-    BoxChange change = new BoxChange(box, wish, cutting);
+      SettledBox box, ScrewCutting cutting, Machine machine, String key, String known) {
+    BoxChange change = new BoxChange(box, cutting);
     BoxParts parts = new BoxParts(box, key);
     Map<String, String> files = new LinkedHashMap<>();
     files.put("changes/" + key + ".yaml", change.text(machine, parts, known));
@@ -75,6 +67,7 @@ public final class BoxChange {
   }
 
   private String text(Machine machine, BoxParts parts, String known) {
+    BoxWish wish = box.wish();
     StringBuilder text = new StringBuilder();
     line(text, "title: " + TextEdit.quoted("Gearbox of " + box.design().wheels() + " wheels"));
     line(text, "reason: " + TextEdit.quoted("Found by search: " + wish.text() + ". " + known));
@@ -125,6 +118,7 @@ public final class BoxChange {
   /** Ratios of box and link together for every thread asked for, in the order asked. */
   private Set<String> settings() {
     Set<String> settings = new LinkedHashSet<>();
+    BoxWish wish = box.wish();
     wish.leads().forEach(l -> settings.add(l.over(cutting.fixed()).folded().text()));
     wish.perInch()
         .forEach(t -> settings.add(Ratio.INCH.over(t).over(cutting.fixed()).folded().text()));
@@ -147,7 +141,7 @@ public final class BoxChange {
                 "Take the banjo's gears off, fit the box, link gears "
                     + metricLink(box, cutting).text()
                     + " for millimetres"
-                    + (wish.perInch().isEmpty()
+                    + (box.wish().perInch().isEmpty()
                         ? "."
                         : ", " + inchLink(box, cutting).text() + " for threads per inch."))
             + ", lathe: down, after: [turn shafts, cut gears, bore box], loses: [screw cutting]}");
@@ -166,7 +160,8 @@ public final class BoxChange {
   }
 
   /** Returns every setting of the levers with what it gives, for the plate on the box. */
-  public static List<String> plate(SettledBox box, BoxWish wish) {
+  public static List<String> plate(SettledBox box) {
+    BoxWish wish = box.wish();
     List<String> lines = new ArrayList<>();
     for (int notch = 0; notch < box.cone().size(); notch++) {
       List<String> gives = new ArrayList<>();

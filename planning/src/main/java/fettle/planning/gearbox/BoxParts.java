@@ -18,15 +18,26 @@ record BoxParts(SettledBox box, String key) {
 
   private static final String STEEL = "C45";
   private static final double JOURNAL = 2;
-  private static final double LEFT = 16;
-  private static final double RIGHT = 24;
+  private static final double SHORT = 16;
+  private static final double LONG = 40;
   private static final double END = 2;
   private static final double RING = 3;
   private static final double ALLOWANCE = 3;
 
   /** Names of the shafts and rings. */
   List<String> shafts() {
-    return List.of("cone shaft", "tumbler shaft", "output shaft", "rings");
+    List<String> shafts = new ArrayList<>(List.of("cone shaft", "tumbler shaft"));
+    if (crossed()) {
+      shafts.add("driver shaft");
+    }
+    shafts.add("output shaft");
+    shafts.add("rings");
+    return shafts;
+  }
+
+  /** Tells whether the second shaft is parted for the cross gears. */
+  private boolean crossed() {
+    return !box.wish().perInch().isEmpty();
   }
 
   /** Names of the gears. */
@@ -36,13 +47,16 @@ record BoxParts(SettledBox box, String key) {
 
   /** Names of the parts without a recipe. */
   List<String> plain() {
-    return List.of("box body", "arm", "draw key", "thread plate");
+    return crossed()
+        ? List.of("box body", "arm", "claw", "draw key", "thread plate")
+        : List.of("box body", "arm", "draw key", "thread plate");
   }
 
-  /** Names of what is on the assembly sheet, in the order it goes together. */
+  /** Names of what is on the assembly sheet, in the order it goes together: the cone. */
   List<String> assembly() {
-    List<String> all = new ArrayList<>(shafts());
-    all.addAll(gears());
+    List<String> all = new ArrayList<>(List.of("cone shaft"));
+    all.addAll(gears().subList(0, box.cone().size()));
+    all.add("rings");
     return all;
   }
 
@@ -63,7 +77,13 @@ record BoxParts(SettledBox box, String key) {
                     + " long inside.")
             + ", material: EN-GJL-250, stock: casting}");
     lines.add(shaftLine("cone shaft", "Shaft that carries the cone."));
-    lines.add(shaftLine("tumbler shaft", "Shaft of the tumbler and of the multiplier's drivers."));
+    if (crossed()) {
+      lines.add(shaftLine("tumbler shaft", "Shaft of the tumbler, up to the claw at the wall."));
+      lines.add(shaftLine("driver shaft", "Shaft of the multiplier's drivers, from the claw on."));
+    } else {
+      lines.add(
+          shaftLine("tumbler shaft", "Shaft of the tumbler and of the multiplier's drivers."));
+    }
     lines.add(shaftLine("output shaft", "Shaft of the loose gears, slotted for the draw key."));
     int rings = box.cone().size() - 1 + 2 * (box.pairs().size() - 1);
     lines.add(
@@ -85,6 +105,7 @@ record BoxParts(SettledBox box, String key) {
               + STEEL
               + ", stock: "
               + bar(wheel.tip())
+              + (wheel.count() == 1 ? "" : ", quantity: " + wheel.count())
               + ", recipe: "
               + file(wheel)
               + "}");
@@ -98,12 +119,23 @@ record BoxParts(SettledBox box, String key) {
                     + BoxChange.notches(box)
                     + ".")
             + ", material: EN-GJL-250}");
+    if (crossed()) {
+      lines.add(
+          "claw: {what: "
+              + TextEdit.quoted(
+                  "Claw at the wall: for millimetres it joins tumbler and driver shaft; for threads"
+                      + " per inch it is drawn and slides the cross gears into mesh.")
+              + ", material: "
+              + STEEL
+              + "}");
+    }
     lines.add(
         "draw key: {what: "
             + TextEdit.quoted(
                 "Key drawn along the output shaft in steps of "
                     + mm(box.drawn(1))
-                    + "; shorter than a ring is wide, so that it never holds two gears.")
+                    + "; its sprung nose is no longer than a gear is wide, and the ring between two"
+                    + " gears presses it down, so that it never holds both.")
             + ", material: "
             + STEEL
             + "}");
@@ -114,7 +146,7 @@ record BoxParts(SettledBox box, String key) {
   private String shaftLine(String name, String what) {
     return name
         + ": {what: "
-        + what
+        + TextEdit.quoted(what)
         + ", material: "
         + STEEL
         + ", stock: "
@@ -155,22 +187,31 @@ record BoxParts(SettledBox box, String key) {
     Map<String, String> recipes = new LinkedHashMap<>();
     double cone = box.coneLength();
     double multiplier = box.multiplierLength();
-    put(recipes, "cone-shaft", shaft("Cone shaft", cone, keyway("cone keyway", 0, cone)));
-    put(
-        recipes,
-        "tumbler-shaft",
-        shaft(
-            "Tumbler shaft",
-            cone + SettledBox.PILLAR + multiplier,
-            keyway("tumbler keyway", 0, cone)
-                + keyway("driver keyway", cone + SettledBox.PILLAR, multiplier)));
-    put(
-        recipes,
-        "output-shaft",
-        shaft("Output shaft", multiplier, keyway("draw key slot", 0, multiplier)));
+    double cross = crossed() ? SettledBox.GAP + box.width() : 0;
+    String tumbler = keyway("tumbler keyway", LONG, cone);
+    if (crossed()) {
+      put(recipes, "tumbler-shaft", shaft("Tumbler shaft", LONG, cone, SHORT, tumbler));
+      String driver = keyway("driver keyway", SHORT, multiplier + cross);
+      put(recipes, "driver-shaft", shaft("Driver shaft", SHORT, multiplier + cross, SHORT, driver));
+    } else {
+      double along = cone + SettledBox.PILLAR;
+      String driver = keyway("driver keyway", LONG + along, multiplier);
+      put(
+          recipes,
+          "tumbler-shaft",
+          shaft("Tumbler shaft", LONG, along + multiplier, SHORT, tumbler + driver));
+    }
+    String slot = keyway("draw key slot", SHORT, multiplier);
+    put(recipes, "output-shaft", shaft("Output shaft", SHORT, multiplier, LONG, slot));
+    String coneway = keyway("cone keyway", LONG, cone + cross);
+    put(recipes, "cone-shaft", shaft("Cone shaft", LONG, cone + cross, SHORT, coneway));
     put(recipes, "ring", ring());
     for (BoxWheel wheel : box.wheels()) {
       recipes.put("parts/" + file(wheel) + ".yaml", gear(wheel));
+    }
+    int number = 1;
+    for (Map.Entry<String, String> recipe : recipes.entrySet()) {
+      recipe.setValue(String.format(Locale.ROOT, "number: GB-%02d\n", number++) + recipe.getValue());
     }
     return recipes;
   }
@@ -179,8 +220,9 @@ record BoxParts(SettledBox box, String key) {
     recipes.put("parts/" + key + "-" + name + ".yaml", text);
   }
 
-  private String shaft(String title, double seat, String operations) {
-    String end = "length: " + mm(LEFT) + ", start-chamfer: 1 mm, Ra: 0.8 µm}\n";
+  private String shaft(
+      String title, double left, double seat, double right, String operations) {
+    String end = "length: " + mm(left) + ", start-chamfer: 1 mm, Ra: 0.8 µm}\n";
     return "title: "
         + title
         + "\nturned:\n  outside:\n"
@@ -196,17 +238,17 @@ record BoxParts(SettledBox box, String key) {
         + "    - cylinder: {name: right journal, diameter: "
         + mm(box.shaft() - JOURNAL)
         + " h6, length: "
-        + mm(RIGHT)
+        + mm(right)
         + ", end-chamfer: 1 mm, Ra: 0.8 µm}\n  operations:\n"
         + operations;
   }
 
-  private String keyway(String name, double at, double length) {
+  private String keyway(String name, double left, double length) {
     double bottom = box.shaft() / 2 - box.key().shaftDepth();
     return "    - keyway: {name: "
         + name
         + ", at: "
-        + mm(LEFT + END + at)
+        + mm(left + END)
         + ", length: "
         + mm(length)
         + ", width: "

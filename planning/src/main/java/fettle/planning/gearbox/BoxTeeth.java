@@ -28,7 +28,7 @@ record BoxTeeth(List<Integer> cone, int idler, List<GearPair> pairs) {
 
   private static final int MOST = 200;
   private static final int MOST_SUM = 400;
-  private static final double FAR = 2;
+  private static final double FAR = 1.5;
 
   BoxTeeth {
     cone = List.copyOf(cone);
@@ -56,7 +56,7 @@ record BoxTeeth(List<Integer> cone, int idler, List<GearPair> pairs) {
   private static int idler(List<Integer> cone, double module) {
     int least = cone.stream().mapToInt(Integer::intValue).min().orElse(0);
     int most = cone.stream().mapToInt(Integer::intValue).max().orElse(0);
-    return Math.max(20, (int) Math.ceil((most - least + 4) / 2.0 + FAR / module));
+    return Math.max(20, (int) Math.ceil((most - least + 4) / 2.0 + 1 + FAR / module));
   }
 
   /** On their own centres: one tooth sum for all pairs, or one tooth off taken up by shift. */

@@ -13,6 +13,7 @@ import fettle.mechanics.gears.Gear;
  * @param fixing how it sits on its shaft
  * @param mate what it runs with
  * @param axes distance of the two axes [mm]
+ * @param count how many are made
  */
 public record BoxWheel(
     String name,
@@ -22,7 +23,8 @@ public record BoxWheel(
     double bore,
     Fixing fixing,
     String mate,
-    double axes) {
+    double axes,
+    int count) {
 
   /** How a wheel sits on its shaft. */
   public enum Fixing {

@@ -22,6 +22,10 @@ import java.util.stream.DoubleStream;
  * arm with an idler that meets one cone wheel after the other; its gear, the tumbler, slides with
  * the arm. The second also carries the drivers of the multiplier. Their mates run loose on the
  * third; a key drawn along it holds one of them, so two can never be in mesh against each other.
+ *
+ * <p>For threads per inch the cone is driven: the second shaft is parted at the wall, and two equal
+ * cross gears bring the motion from the cone's shaft back to the half that drives the multiplier.
+ * Tumbler, idler and cross gears are the same in every box of this kind; they are not counted.
  */
 public final class SettledBox {
 
@@ -41,18 +45,24 @@ public final class SettledBox {
   private static final double WIDEST = 10;
   private static final double AIR = 1;
   private static final double PIN = 8;
-  private static final double STEP = 0.5;
   private static final double LARGEST_RATIO = 2.8;
 
   private final GearboxSearch.Design design;
+  private final BoxWish wish;
   private final BoxFrame frame;
   private final BoxTeeth teeth;
   private final double shaft;
   private final double width;
 
   private SettledBox(
-      GearboxSearch.Design design, BoxFrame frame, BoxTeeth teeth, double shaft, double width) {
+      GearboxSearch.Design design,
+      BoxWish wish,
+      BoxFrame frame,
+      BoxTeeth teeth,
+      double shaft,
+      double width) {
     this.design = design;
+    this.wish = wish;
     this.frame = frame;
     this.teeth = teeth;
     this.shaft = shaft;
@@ -64,11 +74,11 @@ public final class SettledBox {
    *
    * @throws IllegalArgumentException if it cannot be built; the message says why
    */
-  public static SettledBox of(GearboxSearch.Design design, BoxFrame frame) {
-    SettledBox first = settled(design, frame, FEWEST);
+  public static SettledBox of(GearboxSearch.Design design, BoxWish wish, BoxFrame frame) {
+    SettledBox first = settled(design, wish, frame, FEWEST);
     for (int fewest = FEWEST; fewest <= MOST_FEWEST; fewest++) {
       try {
-        SettledBox box = settled(design, frame, fewest);
+        SettledBox box = settled(design, wish, frame, fewest);
         if (box.rim() >= LEAST_RIM) {
           return box;
         }
@@ -79,7 +89,8 @@ public final class SettledBox {
     return first;
   }
 
-  private static SettledBox settled(GearboxSearch.Design design, BoxFrame frame, int fewest) {
+  private static SettledBox settled(
+      GearboxSearch.Design design, BoxWish wish, BoxFrame frame, int fewest) {
     BoxTeeth teeth = BoxTeeth.of(design, frame, fewest);
     double torque = torque(frame, teeth);
     double needed = Math.cbrt(16 * torque * teeth.largest() / BoxTeeth.TUMBLER / Math.PI / SHEAR);
@@ -98,7 +109,7 @@ public final class SettledBox {
     double wanted = NARROWEST * module * stress / GearMaterial.MILD_STEEL.allowable();
     double width =
         Math.ceil(Math.max(NARROWEST * module, Math.min(WIDEST * module, wanted)) - 1e-9);
-    return new SettledBox(design, frame, teeth, shaft, width);
+    return new SettledBox(design, wish, frame, teeth, shaft, width);
   }
 
   /** Torque of the second shaft in N mm: that of the screw times the largest ratio. */
@@ -145,6 +156,11 @@ public final class SettledBox {
   /** Returns the proportions it was settled from. */
   public GearboxSearch.Design design() {
     return design;
+  }
+
+  /** Returns what it was asked for. */
+  public BoxWish wish() {
+    return wish;
   }
 
   /** Returns what it is built round. */
@@ -214,13 +230,18 @@ public final class SettledBox {
   }
 
   /**
-   * Returns the distance of cone and tumbler shafts: the tumbler clears the largest cone wheel.
+   * Returns the distance of cone and tumbler shafts: the tumbler clears the largest cone wheel, and
+   * equal cross gears fit between without profile shift.
    *
    * @return distance [mm]
    */
   public double coneCentres() {
     double least = frame.module() * (teeth.largest() + BoxTeeth.TUMBLER + 4) / 2 + AIR;
-    return Math.ceil(least / STEP) * STEP;
+    return frame.module() * cross(least);
+  }
+
+  private int cross(double least) {
+    return (int) Math.ceil(least / frame.module() - 1e-9);
   }
 
   /**
@@ -317,7 +338,8 @@ public final class SettledBox {
               shaft,
               BoxWheel.Fixing.KEYED,
               "driven " + letter(p) + " z " + driven,
-              pair.axes()));
+              pair.axes(),
+              1));
       wheels.add(
           new BoxWheel(
               "driven " + letter(p) + " " + driven,
@@ -327,7 +349,23 @@ public final class SettledBox {
               shaft,
               BoxWheel.Fixing.LOOSE,
               "driver " + letter(p) + " z " + driver,
-              pair.axes()));
+              pair.axes(),
+              1));
+    }
+    if (!wish.perInch().isEmpty()) {
+      int z = (int) Math.rint(coneCentres() / module);
+      Gear cross = new Gear(module, z, 0, frame.rack());
+      wheels.add(
+          new BoxWheel(
+              "cross gear " + z,
+              cross,
+              cross.tip(0),
+              width,
+              shaft,
+              BoxWheel.Fixing.KEYED,
+              "its like",
+              coneCentres(),
+              2));
     }
     return List.copyOf(wheels);
   }
@@ -335,7 +373,7 @@ public final class SettledBox {
   private BoxWheel plain(
       String name, int z, double bore, BoxWheel.Fixing fixing, String mate, double axes) {
     Gear gear = new Gear(frame.module(), z, 0, frame.rack());
-    return new BoxWheel(name, gear, gear.tip(0), width, bore, fixing, mate, axes);
+    return new BoxWheel(name, gear, gear.tip(0), width, bore, fixing, mate, axes, 1);
   }
 
   /** Returns what is doubtful about the box, in words. */
