@@ -20,7 +20,7 @@ import org.openjdk.jmh.annotations.Warmup;
 /** All trains of two, four and six wheels, first call in a fresh process. */
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(5)
+@Fork(10)
 @Warmup(iterations = 0)
 @Measurement(iterations = 1)
 public class TrainSearch {
