@@ -4,16 +4,22 @@ import fettle.mechanics.base.Ratio;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The best trains for one lead, kept in order of merit. */
 final class BestTrains {
 
   private static final double NEAR = ChangeGearSearch.NEAR;
+  private static final long EXACT = 1L << 53;
+  private static final long MILLION = 1_000_000;
+  private static final long MOST_PRODUCT = 1L << 30;
 
   private final Ratio lead;
   private final Ratio screwLead;
   private final Ratio exactRatio;
   private final double ratio;
+  private final long above;
+  private final long below;
   private final int most;
   private final List<Entry> kept = new ArrayList<>();
   private double bound;
@@ -26,6 +32,12 @@ final class BestTrains {
     this.screwLead = query.screwLead();
     this.exactRatio = lead.over(screwLead).folded();
     this.ratio = exactRatio.toDouble();
+    boolean small =
+        exactRatio.isRational()
+            && exactRatio.numerator().bitLength() < 32
+            && exactRatio.denominator().bitLength() < 32;
+    this.above = small ? exactRatio.numerator().longValue() : 0;
+    this.below = small ? exactRatio.denominator().longValue() : 0;
     this.most = query.best();
     this.bound = query.limit();
   }
@@ -109,18 +121,45 @@ final class BestTrains {
         Ratio.of(other.driver, other.driven).over(exactRatio));
   }
 
-  /** Returns the trains kept, the best first. */
+  /** Returns the trains kept, the best first; those of one ratio share its lead and its error. */
   List<ChangeGearSearch.Train> trains() {
     List<ChangeGearSearch.Train> trains = new ArrayList<>();
+    @Nullable Entry before = null;
+    Ratio cut = screwLead;
+    double ppm = 0;
     for (Entry e : kept) {
-      Ratio cut = screwLead.times(Ratio.of(e.driver, e.driven));
-      List<Integer> wheels = new ArrayList<>();
-      for (int i = 0; i < 2 * e.size; i++) {
-        wheels.add(e.wheels[i]);
+      if (before == null || e.driver * before.driven != before.driver * e.driven) {
+        cut = screwLead.times(Ratio.of(e.driver, e.driven));
+        ppm = ppm(e, cut);
       }
-      int idler = e.size == 1 ? e.wheels[2] : 0;
-      trains.add(new ChangeGearSearch.Train(wheels, idler, cut, Deviation.ppm(cut, lead)));
+      before = e;
+      trains.add(new ChangeGearSearch.Train(wheels(e), e.size == 1 ? e.wheels[2] : 0, cut, ppm));
     }
     return List.copyOf(trains);
+  }
+
+  /**
+   * Returns the deviation of a train: with whole numbers that a double holds, one division rounds
+   * as {@link Deviation#ppm} does; else that is asked.
+   *
+   * @return deviation [ppm]
+   */
+  private double ppm(Entry e, Ratio cut) {
+    if (above > 0 && e.driver <= MOST_PRODUCT && e.driven <= MOST_PRODUCT) {
+      long off = e.driver * below - e.driven * above;
+      long whole = e.driven * above;
+      if (Math.abs(off) <= EXACT / MILLION && whole <= EXACT) {
+        return (double) (off * MILLION) / whole;
+      }
+    }
+    return Deviation.ppm(cut, lead);
+  }
+
+  private static List<Integer> wheels(Entry e) {
+    List<Integer> wheels = new ArrayList<>();
+    for (int i = 0; i < 2 * e.size; i++) {
+      wheels.add(e.wheels[i]);
+    }
+    return wheels;
   }
 }

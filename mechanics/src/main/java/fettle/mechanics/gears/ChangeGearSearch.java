@@ -23,8 +23,8 @@ import org.jspecify.annotations.Nullable;
  * <p>The walk is made in bands of growing error, each taking up where the one before ended: a
  * pairing is looked at in the band that holds its error, and in no other. When the bands have
  * reached the error of the last train kept, or the limit, every pairing that could enter has been
- * looked at. As the order of merit leaves no two trains equal, the order in which they are looked at
- * changes nothing but the time: near trains first make the bound small before poor ones are met.
+ * looked at. As the order of merit leaves no two trains equal, the order in which they are looked
+ * at changes nothing but the time: near trains first make the bound small before poor ones are met.
  *
  * <p>Trains that use the same drivers and the same driven wheels in another order count as one; the
  * first order that fits, read as A, B, C, D ..., stands for them. Order of merit: size of the

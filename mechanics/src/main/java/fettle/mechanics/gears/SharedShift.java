@@ -7,7 +7,8 @@ import fettle.mechanics.base.Numbers;
  *
  * <p>On the reference centre distance both shifts are nothing. Elsewhere the sum follows from the
  * centres (ISO 21771), and of all divisions in steps of 0.01 that one is taken that leaves the
- * greatest least reserve: against undercut, against pointed tips, against interference at the roots.
+ * greatest least reserve: against undercut, against pointed tips, against interference at the
+ * roots.
  */
 public final class SharedShift {
 
@@ -76,8 +77,8 @@ public final class SharedShift {
    */
   private static double reserve(GearPair pair) {
     double module = pair.pinion().module();
-    double own = Math.min(
-        reserve(pair.pinion(), pair.pinionTip()), reserve(pair.wheel(), pair.wheelTip()));
+    double own =
+        Math.min(reserve(pair.pinion(), pair.pinionTip()), reserve(pair.wheel(), pair.wheelTip()));
     double roots = Math.max(pair.pinionInterference(), pair.wheelInterference());
     return Math.min(own, -roots / module);
   }

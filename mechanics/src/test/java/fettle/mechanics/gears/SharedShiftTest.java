@@ -7,7 +7,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/** Shifts on given centres: nothing on the reference distance, no play elsewhere, fairly divided. */
+/**
+ * Shifts on given centres: nothing on the reference distance, no play elsewhere, fairly divided.
+ */
 class SharedShiftTest {
 
   private static final BasicRack TWENTY = BasicRack.of(Math.toRadians(20));
@@ -44,8 +46,7 @@ class SharedShiftTest {
   void theShiftGoesWhereItSavesTheSmallGear() {
     GearPair pair = SharedShift.on(1, TWENTY, 14, 60, 37.5);
     assertThat(pair.pinion().shift()).isGreaterThanOrEqualTo(pair.pinion().shiftWithoutUndercut());
-    assertThat(pair.concerns().stream().map(Concern::level))
-        .doesNotContain(Concern.Level.REFUSE);
+    assertThat(pair.concerns().stream().map(Concern::level)).doesNotContain(Concern.Level.REFUSE);
   }
 
   @Test
