@@ -167,28 +167,34 @@ public final class Report {
     Files.writeString(PAGE, page(chosen, results, before));
   }
 
+  /** Sections measured now, and those of the page before that were not, in the order of GROUPS. */
   private static String page(List<Group> groups, Collection<RunResult> results, String before)
       throws IOException {
+    Map<String, String> kept = Sections.of(PAGE);
     StringBuilder page = new StringBuilder();
     page.append("# How fast it is\n\n")
         .append("Written by `./measure`; nothing here is typed by hand. Each table is one run of\n")
         .append(
             "benchmark and baseline side by side, after a check that both give the same answer.\n")
-        .append("± is half of the 99.9 percent interval that JMH tells.\n\n")
-        .append("Measured on ")
-        .append(LocalDate.now(java.time.ZoneOffset.UTC))
-        .append(": ")
-        .append(machine())
-        .append(".\n\nProcesses waiting for a processor (load over 1 minute) before the run ")
-        .append(before)
-        .append(", after it ")
-        .append(load())
-        .append("; a load above the number of processors\n")
-        .append(
-            "means that other work slowed the run, and only ratios within a table can be"
-                + " trusted.\n");
-    for (Group group : groups) {
-      table(page, group, results);
+        .append("± is half of the 99.9 percent interval that JMH tells. A run of some groups keeps\n")
+        .append("the tables of the others as they were. Where processes were waiting for more\n")
+        .append("processors than there are, other work slowed the run, and only ratios within the\n")
+        .append("table can be trusted.\n");
+    for (Group group : GROUPS) {
+      if (groups.contains(group)) {
+        table(page, group, results);
+        page.append("\nMeasured on ")
+            .append(LocalDate.now(java.time.ZoneOffset.UTC))
+            .append(": ")
+            .append(machine())
+            .append("; processes waiting for a processor (load over 1 minute) before the run ")
+            .append(before)
+            .append(", after it ")
+            .append(load())
+            .append(".\n");
+      } else {
+        page.append(kept.getOrDefault(group.title, ""));
+      }
     }
     return page.toString();
   }
