@@ -48,6 +48,7 @@ public final class RecipeCheck {
     } else {
       check.folded((Folded) recipe);
     }
+    check.doubts.addAll(GeometryCheck.of(recipe));
     check.solid();
     check.doubts.sort((a, b) -> a.rank().compareTo(b.rank()));
     return List.copyOf(check.doubts);

@@ -14,6 +14,7 @@ import java.util.Set;
  * @param height extent along z: the thickness of a plate
  * @param operations what is made on it, in order
  * @param finished faces that are machined; the others stay as the stock is
+ * @param geometry its datums and geometrical tolerances
  */
 public record Prismatic(
     Heading heading,
@@ -22,7 +23,8 @@ public record Prismatic(
     Size width,
     Size height,
     List<Operation> operations,
-    Set<Face> finished)
+    Set<Face> finished,
+    Geometry geometry)
     implements Recipe {
 
   /** Something made on a block. */
@@ -181,6 +183,23 @@ public record Prismatic(
       throw new IllegalArgumentException(
           heading.name() + ": length, width and height of a block must lie above 0 mm");
     }
+  }
+
+  /** A part without geometrical tolerances. */
+  public Prismatic(
+      Heading heading,
+      Outline outline,
+      Size length,
+      Size width,
+      Size height,
+      List<Operation> operations,
+      Set<Face> finished) {
+    this(heading, outline, length, width, height, operations, finished, Geometry.NONE);
+  }
+
+  @Override
+  public Prismatic with(Geometry asked) {
+    return new Prismatic(heading, outline, length, width, height, operations, finished, asked);
   }
 
   /**

@@ -3,6 +3,7 @@ package fettle.sheets.draw;
 import fettle.parts.solid.Marks;
 import fettle.parts.solid.Vec;
 import fettle.parts.solid.View;
+import fettle.sheets.dimension.Attached;
 import fettle.sheets.dimension.Callout;
 import fettle.sheets.dimension.Linear;
 import fettle.sheets.dimension.Rack;
@@ -14,7 +15,10 @@ import fettle.sheets.marks.Mark;
 import fettle.sheets.marks.Pen;
 import fettle.sheets.marks.Point;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +26,8 @@ import org.jspecify.annotations.Nullable;
 final class Plan {
 
   private static final double AXIS_BEYOND = 3;
+  private static final int ROUNDS = 24;
+  private static final int TIERS = 24;
 
   final String name;
   final double k;
@@ -270,6 +276,12 @@ final class Plan {
 
   /** Adds a dimension, places in millimetres of the part. */
   void dimension(Side side, double a, double b, double fromA, double fromB, String text) {
+    dimension(side, a, b, fromA, fromB, text, Attached.NOTHING);
+  }
+
+  /** Adds a dimension with what is asked of the axis or middle plane it measures. */
+  void dimension(
+      Side side, double a, double b, double fromA, double fromB, String text, Attached attached) {
     boolean up = a <= b;
     linear.add(
         new Linear(
@@ -279,16 +291,28 @@ final class Plan {
             (up ? fromA : fromB) * k,
             (up ? fromB : fromA) * k,
             text,
-            Math.abs(b - a)));
+            Math.abs(b - a),
+            attached));
+  }
+
+  /** Adds what is asked of a face that is seen as a line; it stands on an extension line of it. */
+  void face(Side side, double at, double from, Attached attached) {
+    dimension(side, at, at, from, from, "", attached);
   }
 
   /** Adds a note; anchors in millimetres of the part. */
   void note(List<Point> anchors, double radius, List<String> lines) {
+    note(anchors, radius, lines, Attached.NOTHING);
+  }
+
+  /** Adds a note with tolerance frames; its lines may be empty. */
+  void note(List<Point> anchors, double radius, List<String> lines, Attached attached) {
     notes.add(
         new Callout(
             anchors.stream().map(p -> new Point(p.x() * k, p.y() * k)).toList(),
             radius * k,
-            lines));
+            lines,
+            attached));
   }
 
   Box outline() {
@@ -307,7 +331,8 @@ final class Plan {
   List<String> compose(Function<Linear, @Nullable Callout> instead) {
     List<Linear> sides = new ArrayList<>(linear);
     List<Callout> all = new ArrayList<>(notes);
-    for (int round = 0; round < 12; round++) {
+    Set<Linear> turned = new HashSet<>();
+    for (int round = 0; round < ROUNDS; round++) {
       Stairs stairs = new Stairs(name, all, outline, avoid, Math.max(7, extra + 2));
       if (!stairs.failed().isEmpty()) {
         return List.of("no room for note " + stairs.failed().get(0).lines());
@@ -315,19 +340,15 @@ final class Plan {
       List<Linear> homeless = new ArrayList<>();
       List<Mark> racks = new ArrayList<>();
       for (Side side : Side.values()) {
-        Rack rack = new Rack(side, d -> instead.apply(d) != null);
-        int most = 24;
-        homeless.addAll(rack.place(sides.stream().filter(d -> d.side() == side).toList(), most));
-        double base =
-            switch (side) {
-              case BELOW -> outline.y0() - extra;
-              case LEFT -> outline.x0();
-              case RIGHT -> outline.x1();
-            };
-        List<Mark> marks = rack.marks(name, base);
-        racks.addAll(marks);
-        if (side != Side.BELOW && homeless.isEmpty()) {
-          homeless.addAll(crossing(rack, marks, stairs.marks()));
+        List<Linear> own = sides.stream().filter(d -> d.side() == side).toList();
+        Rack rack = new Rack(side, d -> instead.apply(d) != null, d -> way(d, turned));
+        homeless.addAll(rack.place(own, TIERS));
+        List<Mark> below = List.copyOf(racks);
+        for (Rack.Drawn d : rack.drawn(name, base(side))) {
+          racks.addAll(d.marks());
+          if (side != Side.BELOW && homeless.isEmpty()) {
+            crossing(d, stairs.marks(), below).ifPresent(homeless::add);
+          }
         }
       }
       if (homeless.isEmpty()) {
@@ -335,33 +356,53 @@ final class Plan {
         return List.of();
       }
       Linear worst = homeless.get(0);
-      Callout c = instead.apply(worst);
-      sides.remove(worst);
-      if (c == null) {
-        return List.of("no room for dimension " + worst.text());
+      if (worst.attached().isEmpty() || !turned.add(worst)) {
+        Callout c = instead.apply(worst);
+        sides.remove(worst);
+        if (c == null) {
+          return List.of("no room for dimension " + worst.text());
+        }
+        all.add(c);
       }
-      all.add(c);
     }
     return List.of("no room for all dimensions of view " + name);
   }
 
-  private static List<Linear> crossing(Rack rack, List<Mark> marks, List<Mark> notes) {
-    List<Linear> out = new ArrayList<>();
-    int i = 0;
-    for (Mark m : marks) {
-      boolean line = m.group().endsWith(":line");
+  private double base(Side side) {
+    return switch (side) {
+      case BELOW -> outline.y0() - extra;
+      case LEFT -> outline.x0();
+      case RIGHT -> outline.x1();
+    };
+  }
+
+  /** What is asked of a face stands outside it, of an axis below the view unless turned. */
+  private int way(Linear d, Set<Linear> turned) {
+    boolean high = d.low() == d.high() && d.low() > middle(d.side());
+    return high == turned.contains(d) ? -1 : 1;
+  }
+
+  private double middle(Side side) {
+    return side == Side.BELOW
+        ? (outline.x0() + outline.x1()) / 2
+        : (outline.y0() + outline.y1()) / 2;
+  }
+
+  /** Returns the dimension if its line or text meets a note, or if it meets what stands below. */
+  private static Optional<Linear> crossing(Rack.Drawn d, List<Mark> notes, List<Mark> below) {
+    for (Mark m : d.marks()) {
+      boolean line = m.group().endsWith(":line") || m.group().endsWith(":frame");
       if (line || m instanceof Mark.Text) {
-        Box b = (m instanceof Mark.Text t ? t.box() : Inked.box(m)).grown(0.8);
-        boolean hit = notes.stream().anyMatch(n -> Inked.meets(n, b));
-        if (hit) {
-          out.add(rack.placed().get(i));
-        }
-        if (m instanceof Mark.Text) {
-          i++;
+        Box b = Inked.box(m).grown(0.8);
+        boolean framed = below.stream().anyMatch(n -> n.group().endsWith(":frame"));
+        boolean wary = framed || !d.dimension().attached().isEmpty();
+        if (notes.stream().anyMatch(n -> Inked.meets(n, b))
+            || (wary && below.stream().anyMatch(n -> Inked.meets(n, b)))) {
+          return Optional.of(d.dimension());
         }
       }
     }
-    return out;
+    return Optional.empty();
   }
 
   private void finish(List<Mark> stairs, List<Mark> racks) {

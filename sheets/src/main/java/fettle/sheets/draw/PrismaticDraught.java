@@ -2,6 +2,7 @@ package fettle.sheets.draw;
 
 import fettle.parts.recipe.Edge;
 import fettle.parts.recipe.Face;
+import fettle.parts.recipe.Held;
 import fettle.parts.recipe.HoleForm;
 import fettle.parts.recipe.Outline;
 import fettle.parts.recipe.Pattern;
@@ -14,6 +15,7 @@ import fettle.parts.solid.Looking;
 import fettle.parts.solid.Marks;
 import fettle.parts.solid.Vec;
 import fettle.parts.solid.View;
+import fettle.sheets.dimension.Attached;
 import fettle.sheets.dimension.Scheme;
 import fettle.sheets.dimension.Side;
 import fettle.sheets.dimension.Values;
@@ -94,6 +96,7 @@ final class PrismaticDraught {
     private final Scheme scheme = new Scheme();
     private final Map<Looking, Plan> plans = new EnumMap<>(Looking.class);
     private final Map<String, Grouped> grouped = new LinkedHashMap<>();
+    private final AskedGeometry asked = new AskedGeometry(part, scheme);
 
     private record Grouped(Looking looking, List<String> lines, List<Point> anchors) {}
 
@@ -113,6 +116,7 @@ final class PrismaticDraught {
           });
       overall();
       part.operations().forEach(this::operation);
+      faces();
       grouped
           .values()
           .forEach(
@@ -173,19 +177,74 @@ final class PrismaticDraught {
     /** Puts a dimension along an axis of the part beside a view if the books say it is due. */
     private void span(
         Looking l, String books, int axis, double a, double b, String text, Side side) {
+      span(l, books, axis, a, b, text, side, Attached.NOTHING);
+    }
+
+    private void span(
+        Looking l,
+        String books,
+        int axis,
+        double a,
+        double b,
+        String text,
+        Side side,
+        Attached attached) {
+      Plan p = plan(l);
+      double sign = sign(l, axis, side);
+      double edge = edge(p, side);
       if (Math.abs(a - b) < 1e-6 || !scheme.join(books, a, b)) {
+        if (!attached.isEmpty()) {
+          p.face(side, sign * b, edge, attached);
+        }
         return;
       }
+      p.dimension(side, sign * a, sign * b, edge, edge, text, attached);
+    }
+
+    private static double sign(Looking l, int axis, Side side) {
+      return side == Side.BELOW ? component(l.right(), axis) : component(l.up(), axis);
+    }
+
+    private double edge(Plan p, Side side) {
+      return switch (side) {
+        case BELOW -> p.outline().y0() / k;
+        case LEFT -> p.outline().x0() / k;
+        case RIGHT -> p.outline().x1() / k;
+      };
+    }
+
+    /** What is asked of the faces of the block, each in a view in which it is seen as a line. */
+    private void faces() {
+      for (Held face : asked.faces()) {
+        Attached attached = asked.surface(face.name());
+        if (!attached.isEmpty()) {
+          face(face, attached);
+        }
+      }
+    }
+
+    private void face(Held face, Attached attached) {
+      for (Looking l : plans.keySet()) {
+        if (Math.abs(component(l.right(), face.axis())) > 0.5) {
+          onSide(l, face, Side.BELOW, attached);
+          return;
+        }
+      }
+      Looking l = face.axis() == 1 ? Looking.TOP : Looking.FRONT;
+      if (component(l.up(), face.axis()) * face.at() > 1e-9) {
+        List<Point> along = new ArrayList<>();
+        for (double share : new double[] {0.8, 0.2, 0.9, 0.1, 0.65, 0.35}) {
+          along.add(new Point(share * part.extent(0), component(l.up(), face.axis()) * face.at()));
+        }
+        plan(l).note(along, 0, List.of(), attached);
+      } else {
+        onSide(l, face, Side.RIGHT, attached);
+      }
+    }
+
+    private void onSide(Looking l, Held face, Side side, Attached attached) {
       Plan p = plan(l);
-      boolean across = side == Side.BELOW;
-      double sign = across ? component(l.right(), axis) : component(l.up(), axis);
-      double edge =
-          switch (side) {
-            case BELOW -> p.outline().y0() / k;
-            case LEFT -> p.outline().x0() / k;
-            case RIGHT -> p.outline().x1() / k;
-          };
-      p.dimension(side, sign * a, sign * b, edge, edge, text);
+      p.face(side, sign(l, face.axis(), side) * face.at(), edge(p, side), attached);
     }
 
     private static double component(Vec v, int axis) {
@@ -250,24 +309,42 @@ final class PrismaticDraught {
       String books = NAMES[axis] + " on " + f;
       scheme.place(books, 0);
       scheme.place(books, at);
-      put(f, axis, 0, at, Values.number(Math.abs(at)));
+      put(f, axis, 0, at, placed(f, axis, at, Values.number(Math.abs(at))), Attached.NOTHING);
     }
 
-    private void put(Face f, int axis, double a, double b, String text) {
+    /** A place that a position tolerance holds is theoretically exact. */
+    private String placed(Face f, int axis, double at, String text) {
+      boolean exact =
+          part.operations().stream()
+              .filter(o -> o.face() == f && asked.isPlaced(o.name()))
+              .filter(
+                  o -> o instanceof Prismatic.Holes h && !(h.pattern() instanceof Pattern.Circle))
+              .flatMap(o -> ((Prismatic.Holes) o).pattern().places().stream())
+              .anyMatch(p -> Math.abs((axis == f.u() ? p.u() : p.v()) - at) < 1e-6);
+      return exact ? Values.exact(text) : text;
+    }
+
+    private void put(Face f, int axis, double a, double b, String text, Attached attached) {
       Looking l = looking(f);
       boolean across = Math.abs(component(l.right(), axis)) > 0.5;
-      span(l, NAMES[axis] + " on " + f, axis, a, b, text, across ? Side.BELOW : Side.LEFT);
+      Side side = across ? Side.BELOW : Side.LEFT;
+      span(l, NAMES[axis] + " on " + f, axis, a, b, text, side, attached);
     }
 
     /** A width between two planes: the width itself, then one plane from the datum. */
     private void width(Face f, int axis, double middle, Size size) {
+      width(f, axis, middle, size, Attached.NOTHING);
+    }
+
+    private void width(Face f, int axis, double middle, Size size, Attached attached) {
       double low = Math.max(0, middle - size.half());
       double high = Math.min(part.extent(axis), middle + size.half());
       boolean whole = high - low > size.nominal() - 1e-6;
       scheme.place(NAMES[axis] + " on " + f, low);
       scheme.place(NAMES[axis] + " on " + f, high);
       scheme.place(NAMES[axis] + " on " + f, 0);
-      put(f, axis, low, high, whole ? Values.size("", size) : Values.number(high - low));
+      String text = whole ? Values.size("", size) : Values.number(high - low);
+      put(f, axis, low, high, text, attached);
       locate(f, axis, low);
     }
 
@@ -286,14 +363,14 @@ final class PrismaticDraught {
       } else if (o instanceof Prismatic.Slot s) {
         slot(s);
       } else if (o instanceof Prismatic.Channel c) {
-        across(f, c.along(), c.at(), c.width());
+        across(f, c.along(), c.at(), c.width(), c.name());
         scheme.printed(c.name() + " depth");
         leader(
             f,
             List.of("channel ↧" + Values.size("", c.depth())),
             edge(f, c.along(), c.at(), c.width()));
       } else if (o instanceof Prismatic.TSlot t) {
-        across(f, t.along(), t.at(), t.throat());
+        across(f, t.along(), t.at(), t.throat(), t.name());
         scheme.printed(t.name() + " throat depth");
         scheme.printed(t.name() + " head");
         scheme.printed(t.name() + " head height");
@@ -304,7 +381,7 @@ final class PrismaticDraught {
                 "head " + Values.number(t.head()) + " × " + Values.number(t.headHeight())),
             edge(f, t.along(), t.at(), t.throat()));
       } else if (o instanceof Prismatic.Dovetail d) {
-        across(f, d.along(), d.at(), d.wide());
+        across(f, d.along(), d.at(), d.wide(), d.name());
         scheme.printed(d.name() + " depth");
         scheme.printed(d.name() + " flank");
         boolean slot = d.kind() == Prismatic.DovetailKind.SLOT;
@@ -325,7 +402,8 @@ final class PrismaticDraught {
             .note(
                 List.of(seen(onFace(f, b.u(), b.v()), looking(f))),
                 b.diameter().half(),
-                List.of(Values.size("⌀", b.diameter()) + " height " + Values.number(b.height())));
+                List.of(Values.size("⌀", b.diameter()) + " height " + Values.number(b.height())),
+                asked.all(b.name()));
       } else if (o instanceof Prismatic.EdgeBreak e) {
         edgeBreak(e);
       }
@@ -344,8 +422,8 @@ final class PrismaticDraught {
       plan(l).note(List.of(seen(at, l)), 0, lines);
     }
 
-    private void across(Face f, Prismatic.Along along, double at, Size width) {
-      width(f, along == Prismatic.Along.U ? f.v() : f.u(), at, width);
+    private void across(Face f, Prismatic.Along along, double at, Size width, String name) {
+      width(f, along == Prismatic.Along.U ? f.v() : f.u(), at, width, asked.all(name));
     }
 
     private Vec edge(Face f, Prismatic.Along along, double at, Size width) {
@@ -392,7 +470,7 @@ final class PrismaticDraught {
         locate(f, f.v(), c.v());
         scheme.printed(h.name() + " circle");
         scheme.printed(h.name() + " angle");
-        lines.add("on ⌀" + Values.number(c.diameter()) + ", first at " + Values.degrees(c.start()));
+        lines.add(Holes.circle(c.diameter(), c.start(), asked.isPlaced(h.name())));
         Point m = seen(onFace(f, c.u(), c.v()), l);
         Plan p = plan(l);
         p.add(
@@ -419,7 +497,11 @@ final class PrismaticDraught {
       }
       anchors.sort(
           Comparator.comparingDouble((Point p) -> -p.y()).thenComparingDouble(p -> -p.x()));
-      plan(l).note(anchors, r, lines);
+      plan(l).note(anchors, r, lines, asked.median(h.name()));
+      Attached surface = asked.surface(h.name());
+      if (!surface.isEmpty()) {
+        plan(l).note(anchors, h.hole().cutDiameter() / 2, List.of(), surface);
+      }
     }
 
     private void row(Face f, int axis, double first, int count, double step) {
@@ -438,7 +520,7 @@ final class PrismaticDraught {
                   + " (= "
                   + Values.number(Math.abs(last - first))
                   + ")";
-      put(f, axis, first, last, text);
+      put(f, axis, first, last, placed(f, axis, first, text), Attached.NOTHING);
     }
 
     private void edgeBreak(Prismatic.EdgeBreak e) {
