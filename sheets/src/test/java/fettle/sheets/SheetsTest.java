@@ -7,6 +7,7 @@ import fettle.parts.recipe.Turned;
 import fettle.sheets.judge.Judge;
 import fettle.sheets.marks.Mark;
 import fettle.sheets.marks.Pen;
+import fettle.sheets.marks.Point;
 import fettle.sheets.page.Heads;
 import fettle.sheets.page.Sheet;
 import fettle.sheets.svg.SvgSheet;
@@ -64,6 +65,24 @@ class SheetsTest {
         .anyMatch(f -> f.contains("leaves the drawing space"));
     assertThat(faults(sheet, new Mark.Text("x", "a", 30, 250, 1.8, Mark.Reading.FROM_BELOW)))
         .anyMatch(f -> f.contains("mm high"));
+  }
+
+  @Test
+  void judgeFindsALineThroughAToleranceFrame() {
+    Sheet sheet =
+        Sheets.of(SampleParts.all().getOrDefault("toleranced-journal", SampleParts.dial()), HEADS)
+            .sheet();
+    Mark.Stroke frame =
+        sheet.marks().stream()
+            .filter(m -> m instanceof Mark.Stroke && m.group().endsWith(":frame"))
+            .map(m -> (Mark.Stroke) m)
+            .findFirst()
+            .orElseThrow();
+    Point corner = frame.points().get(0);
+    Mark line =
+        Mark.Stroke.line(
+            "x", Pen.NARROW, corner.x() - 2, corner.y() + 0.5, corner.x() + 9, corner.y() + 0.5);
+    assertThat(faults(sheet, line)).anyMatch(f -> f.contains(":frame is crossed by x"));
   }
 
   private static List<String> faults(Sheet s, Mark more) {

@@ -13,8 +13,9 @@ import java.util.Map;
  * @param size its own size; a plane's is the extent of the part across it
  * @param axis direction of its axis, or across its planes: 0, 1, 2 for x, y, z
  * @param at place of a plane along that axis; 0 for anything else [mm]
+ * @param outward +1 if a plane looks along its axis, -1 against it; 0 for anything else
  */
-public record Held(String name, Nature nature, Size size, int axis, double at) {
+public record Held(String name, Nature nature, Size size, int axis, double at, int outward) {
 
   /** What a toleranced feature is. */
   public enum Nature {
@@ -42,15 +43,15 @@ public record Held(String name, Nature nature, Size size, int axis, double at) {
   }
 
   private static Held round(String name, Size size, int axis) {
-    return new Held(name, Nature.ROUND, size, axis, 0);
+    return new Held(name, Nature.ROUND, size, axis, 0, 0);
   }
 
   private static Held width(String name, Size size, int axis) {
-    return new Held(name, Nature.WIDTH, size, axis, 0);
+    return new Held(name, Nature.WIDTH, size, axis, 0, 0);
   }
 
-  private static Held plane(String name, double extent, int axis, double at) {
-    return new Held(name, Nature.PLANE, Size.of(extent), axis, at);
+  private static Held plane(String name, double extent, double at, int outward) {
+    return new Held(name, Nature.PLANE, Size.of(extent), 0, at, outward);
   }
 
   // Turned parts: the axis of the part is axis 0.
@@ -74,8 +75,8 @@ public record Held(String name, Nature nature, Size size, int axis, double at) {
         add(all, width(f.name(), Size.of(2 * f.distance()), 2));
       }
     }
-    add(all, plane("left end", t.length(), 0, 0));
-    add(all, plane("right end", t.length(), 0, t.length()));
+    add(all, plane("left end", t.length(), 0, -1));
+    add(all, plane("right end", t.length(), t.length(), 1));
   }
 
   private static void outside(Turned t, Map<String, Held> all) {
@@ -86,10 +87,10 @@ public record Held(String name, Nature nature, Size size, int axis, double at) {
       double to = x + s.length().nominal();
       add(all, round(s.name(), s.diameter(), 0));
       if (i == 0 || end(steps.get(i - 1)) < s.diameter().nominal() - 1e-6) {
-        add(all, plane("left face of " + s.name(), t.length(), 0, x));
+        add(all, plane("left face of " + s.name(), t.length(), x, -1));
       }
       if (i == steps.size() - 1 || steps.get(i + 1).diameter().nominal() < end(s) - 1e-6) {
-        add(all, plane("right face of " + s.name(), t.length(), 0, to));
+        add(all, plane("right face of " + s.name(), t.length(), to, 1));
       }
       x = to;
     }
@@ -100,7 +101,7 @@ public record Held(String name, Nature nature, Size size, int axis, double at) {
     for (Step s : bore.steps()) {
       x += way * s.length().nominal();
       add(all, round(s.name(), s.diameter(), 0));
-      add(all, plane("floor of " + s.name(), s.length().nominal(), 0, x));
+      add(all, plane("floor of " + s.name(), s.length().nominal(), x, -way));
     }
   }
 
@@ -130,7 +131,10 @@ public record Held(String name, Nature nature, Size size, int axis, double at) {
       boolean flat = p.isBlock() || f.axis() == 2;
       if (flat) {
         String name = f.name().toLowerCase(Locale.ROOT);
-        add(all, new Held(name, Nature.PLANE, size(p, f), f.axis(), f.sign() > 0 ? extent : 0));
+        add(
+            all,
+            new Held(
+                name, Nature.PLANE, size(p, f), f.axis(), f.sign() > 0 ? extent : 0, f.sign()));
       }
     }
   }

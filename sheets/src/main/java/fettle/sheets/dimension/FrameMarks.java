@@ -114,7 +114,14 @@ final class FrameMarks {
     line(apex, v, joined, v);
     double half = ToleranceFrame.HEIGHT / 2;
     box(joined, v - half, end, v + half);
-    text(letter, Math.min(joined, end), Math.max(joined, end), v);
+    upright(letter, at((joined + end) / 2, v));
+  }
+
+  /** The letter of a datum is read from below, however its line runs. */
+  private void upright(String letter, Point middle) {
+    double x = middle.x() - Lettering.width(letter, ToleranceFrame.H) / 2;
+    double y = middle.y() - ToleranceFrame.H / 2;
+    marks.add(new Mark.Text(group, letter, x, y, ToleranceFrame.H, Mark.Reading.FROM_BELOW));
   }
 
   /**

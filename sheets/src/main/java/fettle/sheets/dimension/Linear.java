@@ -9,7 +9,7 @@ package fettle.sheets.dimension;
  * @param lowFrom where the extension line of the lower place starts, across the side [mm]
  * @param highFrom where that of the upper place starts [mm]
  * @param text what it says
- * @param real what it measures on the part [mm]
+ * @param real what it measures on the part; of a face +1 or -1, the side it looks to [mm]
  * @param attached tolerance frames and datum on its line; on a face, where low and high are one
  */
 public record Linear(

@@ -7,6 +7,7 @@ import fettle.sheets.marks.Pen;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
 
@@ -93,8 +94,15 @@ public final class Rack {
     this.ways = ways;
   }
 
-  /** Places dimensions, shortest first; returns those for which there is no room. */
-  public List<Linear> place(List<Linear> dims, int tiers) {
+  /**
+   * Places dimensions, shortest first; returns those for which there is no room.
+   *
+   * @param tiers how many tiers there may be
+   * @param base edge of the view on this side [mm]
+   * @param blocked tells whether marks meet something else on the sheet
+   */
+  public List<Linear> place(
+      List<Linear> dims, int tiers, double base, Predicate<List<Mark>> blocked) {
     List<Linear> left = new ArrayList<>();
     List<Linear> order = new ArrayList<>(dims);
     order.sort(
@@ -105,16 +113,18 @@ public final class Rack {
     for (int i = 0; i < order.size(); i++) {
       Linear d = order.get(i);
       List<Linear> later = order.subList(i + 1, order.size());
-      if (!place(d, later, tiers, 0)
-          && !place(d, later, tiers, 1)
-          && !place(d, List.of(), tiers, 1)) {
+      Predicate<Spot> open = s -> !blocked.test(drawn("", s, base, depths()));
+      if (!place(d, later, tiers, 0, open)
+          && !place(d, later, tiers, 1, open)
+          && !place(d, List.of(), tiers, 1, open)) {
         left.add(d);
       }
     }
     return left;
   }
 
-  private boolean place(Linear d, List<Linear> later, int tiers, int patience) {
+  private boolean place(
+      Linear d, List<Linear> later, int tiers, int patience, Predicate<Spot> open) {
     List<Spot> all = new ArrayList<>();
     for (int tier = 0; tier < tiers; tier++) {
       all.addAll(options(d, tier));
@@ -123,7 +133,10 @@ public final class Rack {
     for (Spot s : all) {
       if (free(s, patience) && spares(s, later)) {
         spots.add(s);
-        return true;
+        if (open.test(s)) {
+          return true;
+        }
+        spots.remove(spots.size() - 1);
       }
     }
     return false;
@@ -272,15 +285,19 @@ public final class Rack {
    */
   public List<Drawn> drawn(String group, double base) {
     List<Drawn> out = new ArrayList<>();
-    int way = side == Side.RIGHT ? 1 : -1;
     double[] depths = depths();
     int n = 0;
     for (Spot s : spots) {
-      String g = group + ":" + side.name().toLowerCase(java.util.Locale.ROOT) + n++;
-      double at = base + way * depths[s.tier];
-      out.add(new Drawn(s.dim, s.dim.isFace() ? face(g, s, at, way) : dimension(g, s, at, way)));
+      String g = group + ":" + side.name().toLowerCase(Locale.ROOT) + n++;
+      out.add(new Drawn(s.dim, drawn(g, s, base, depths)));
     }
     return out;
+  }
+
+  private List<Mark> drawn(String g, Spot s, double base, double[] depths) {
+    int way = side == Side.RIGHT ? 1 : -1;
+    double at = base + way * depths[s.tier];
+    return s.dim.isFace() ? face(g, s, at, way) : dimension(g, s, at, way);
   }
 
   /** How far the tiers stand from the view: further apart where frames hang on a line. */

@@ -17,7 +17,6 @@ import fettle.sheets.marks.Point;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -295,9 +294,14 @@ final class Plan {
             attached));
   }
 
-  /** Adds what is asked of a face that is seen as a line; it stands on an extension line of it. */
-  void face(Side side, double at, double from, Attached attached) {
-    dimension(side, at, at, from, from, "", attached);
+  /**
+   * Adds what is asked of a face that is seen as a line; it stands on an extension line of it.
+   *
+   * @param outward +1 if the face looks to higher places along the side, -1 if to lower
+   */
+  void face(Side side, double at, double from, int outward, Attached attached) {
+    double u = at * k;
+    linear.add(new Linear(side, u, u, from * k, from * k, "", outward, attached));
   }
 
   /** Adds a note; anchors in millimetres of the part. */
@@ -332,6 +336,7 @@ final class Plan {
     List<Linear> sides = new ArrayList<>(linear);
     List<Callout> all = new ArrayList<>(notes);
     Set<Linear> turned = new HashSet<>();
+    boolean framed = linear.stream().anyMatch(d -> !d.attached().isEmpty());
     for (int round = 0; round < ROUNDS; round++) {
       Stairs stairs = new Stairs(name, all, outline, avoid, Math.max(7, extra + 2));
       if (!stairs.failed().isEmpty()) {
@@ -342,12 +347,20 @@ final class Plan {
       for (Side side : Side.values()) {
         List<Linear> own = sides.stream().filter(d -> d.side() == side).toList();
         Rack rack = new Rack(side, d -> instead.apply(d) != null, d -> way(d, turned));
-        homeless.addAll(rack.place(own, TIERS));
         List<Mark> below = List.copyOf(racks);
+        List<Mark> notes = stairs.marks();
+        homeless.addAll(
+            rack.place(
+                own,
+                TIERS,
+                base(side),
+                m -> framed && side != Side.BELOW && crosses(m, notes, below)));
         for (Rack.Drawn d : rack.drawn(name, base(side))) {
           racks.addAll(d.marks());
           if (side != Side.BELOW && homeless.isEmpty()) {
-            crossing(d, stairs.marks(), below).ifPresent(homeless::add);
+            if (crosses(d.marks(), notes, framed ? below : List.of())) {
+              homeless.add(d.dimension());
+            }
           }
         }
       }
@@ -378,31 +391,23 @@ final class Plan {
 
   /** What is asked of a face stands outside it, of an axis below the view unless turned. */
   private int way(Linear d, Set<Linear> turned) {
-    boolean high = d.low() == d.high() && d.low() > middle(d.side());
+    boolean high = d.real() > 0 && d.low() == d.high();
     return high == turned.contains(d) ? -1 : 1;
   }
 
-  private double middle(Side side) {
-    return side == Side.BELOW
-        ? (outline.x0() + outline.x1()) / 2
-        : (outline.y0() + outline.y1()) / 2;
-  }
-
-  /** Returns the dimension if its line or text meets a note, or if it meets what stands below. */
-  private static Optional<Linear> crossing(Rack.Drawn d, List<Mark> notes, List<Mark> below) {
-    for (Mark m : d.marks()) {
+  /** Tells whether lines or texts of a dimension meet a note, or what stands below the view. */
+  private static boolean crosses(List<Mark> dimension, List<Mark> notes, List<Mark> below) {
+    for (Mark m : dimension) {
       boolean line = m.group().endsWith(":line") || m.group().endsWith(":frame");
       if (line || m instanceof Mark.Text) {
         Box b = Inked.box(m).grown(0.8);
-        boolean framed = below.stream().anyMatch(n -> n.group().endsWith(":frame"));
-        boolean wary = framed || !d.dimension().attached().isEmpty();
         if (notes.stream().anyMatch(n -> Inked.meets(n, b))
-            || (wary && below.stream().anyMatch(n -> Inked.meets(n, b)))) {
-          return Optional.of(d.dimension());
+            || below.stream().anyMatch(n -> Inked.meets(n, b))) {
+          return true;
         }
       }
     }
-    return Optional.empty();
+    return false;
   }
 
   private void finish(List<Mark> stairs, List<Mark> racks) {

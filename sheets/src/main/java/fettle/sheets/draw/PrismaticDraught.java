@@ -194,7 +194,7 @@ final class PrismaticDraught {
       double edge = edge(p, side);
       if (Math.abs(a - b) < 1e-6 || !scheme.join(books, a, b)) {
         if (!attached.isEmpty()) {
-          p.face(side, sign * b, edge, attached);
+          p.face(side, sign * b, edge, 1, attached);
         }
         return;
       }
@@ -244,7 +244,9 @@ final class PrismaticDraught {
 
     private void onSide(Looking l, Held face, Side side, Attached attached) {
       Plan p = plan(l);
-      p.face(side, sign(l, face.axis(), side) * face.at(), edge(p, side), attached);
+      double sign = sign(l, face.axis(), side);
+      int outward = (int) Math.signum(sign * face.outward());
+      p.face(side, sign * face.at(), edge(p, side), outward, attached);
     }
 
     private static double component(Vec v, int axis) {

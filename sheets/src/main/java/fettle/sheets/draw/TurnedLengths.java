@@ -102,7 +102,9 @@ final class TurnedLengths {
         length(
             board.part.place(h.from(), 0),
             board.part.place(h.from(), h.at()),
-            Values.number(h.at()),
+            board.asked.isPlaced(h.name())
+                ? Values.exact(Values.number(h.at()))
+                : Values.number(h.at()),
             0);
       } else if (o instanceof Turned.AxialHoles h) {
         length(
@@ -195,7 +197,8 @@ final class TurnedLengths {
     for (Held face : board.asked.faces()) {
       Attached attached = board.asked.surface(face.name());
       if (!attached.isEmpty()) {
-        board.plan.face(Side.BELOW, face.at(), foot(face.at(), Double.NaN), attached);
+        board.plan.face(
+            Side.BELOW, face.at(), foot(face.at(), Double.NaN), face.outward(), attached);
       }
     }
   }
