@@ -42,6 +42,7 @@ final class SampleParts {
     all.put("bearing-block", block());
     all.put("clamp-lever", lever());
     all.put("chip-guard", guard());
+    all.put("drilled-plate", drilled());
     all.put("toleranced-journal", journal().with(asked()));
     all.put("toleranced-block", block().with(askedOfBlock()));
     return all;
@@ -212,6 +213,30 @@ final class SampleParts {
             new Prismatic.EdgeBreak("e1", Face.TOP, Face.LEFT, Edge.chamfer(2)),
             new Prismatic.EdgeBreak("e2", Face.TOP, Face.RIGHT, Edge.chamfer(2))),
         EnumSet.allOf(Face.class));
+  }
+
+  /** More than six holes on a face stand in a table. */
+  private static Recipe drilled() {
+    return Prismatic.block(
+        heading("FT-203", "Drilled plate", "S235JR", 7.85e-9),
+        140,
+        90,
+        12,
+        new Prismatic.Holes(
+            "corners",
+            Face.TOP,
+            HoleForm.through(Size.of(6.6)).counterbore(11, 6.6),
+            new Pattern.Grid(10, 10, 2, 2, 120, 70)),
+        new Prismatic.Holes(
+            "row",
+            Face.TOP,
+            HoleForm.tapped(ScrewThread.parse("M5"), HoleForm.THROUGH, HoleForm.THROUGH),
+            new Pattern.Grid(35, 45, 3, 1, 20, 0)),
+        new Prismatic.Holes(
+            "dowel",
+            Face.TOP,
+            HoleForm.through(Size.of(8, "H7")).finish(Finish.cut(0.0016)),
+            new Pattern.At(110, 62)));
   }
 
   private static Recipe lever() {

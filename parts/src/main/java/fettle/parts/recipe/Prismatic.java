@@ -15,6 +15,7 @@ import java.util.Set;
  * @param operations what is made on it, in order
  * @param finished faces that are machined; the others stay as the stock is
  * @param geometry its datums and geometrical tolerances
+ * @param section the hole along whose axis the part is drawn cut; empty for none
  */
 public record Prismatic(
     Heading heading,
@@ -24,7 +25,8 @@ public record Prismatic(
     Size height,
     List<Operation> operations,
     Set<Face> finished,
-    Geometry geometry)
+    Geometry geometry,
+    String section)
     implements Recipe {
 
   /** Something made on a block. */
@@ -194,12 +196,19 @@ public record Prismatic(
       Size height,
       List<Operation> operations,
       Set<Face> finished) {
-    this(heading, outline, length, width, height, operations, finished, Geometry.NONE);
+    this(heading, outline, length, width, height, operations, finished, Geometry.NONE, "");
+  }
+
+  /** Returns the same part drawn cut along the axis of a hole. */
+  public Prismatic cutAlong(String hole) {
+    return new Prismatic(
+        heading, outline, length, width, height, operations, finished, geometry, hole);
   }
 
   @Override
   public Prismatic with(Geometry asked) {
-    return new Prismatic(heading, outline, length, width, height, operations, finished, asked);
+    return new Prismatic(
+        heading, outline, length, width, height, operations, finished, asked, section);
   }
 
   /**

@@ -22,7 +22,9 @@ final class PrismaticReader {
         width,
         k.size("height"),
         k.groups("operations", PrismaticReader::milling),
-        finished(k));
+        finished(k),
+        Geometry.NONE,
+        k.text("section"));
   }
 
   private static Set<Face> finished(Keys k) {
@@ -50,7 +52,9 @@ final class PrismaticReader {
         Size.of(extent[1]),
         k.size("thickness"),
         k.groups("operations", PrismaticReader::milling),
-        finished(k));
+        finished(k),
+        Geometry.NONE,
+        k.text("section"));
   }
 
   private record Corner(Outline.Point at, double radius) {}

@@ -368,6 +368,7 @@ public final class RecipeKeys {
     size("block", "width", "extent along y", "!");
     size("block", "height", "extent along z", "!");
     add("block", "unfinished", Kind.TEXTS, Unit.ONE, "faces that stay as the stock is", "?");
+    text("block", "section", "hole along whose axis it is drawn cut, without hidden lines", "");
     groups("block", "operations", "what is made on it, in order", "?", PRISMATIC);
     size("plate", "thickness", "thickness", "!");
     groups(
@@ -376,6 +377,7 @@ public final class RecipeKeys {
     mm("plate", "first", "radius of the lever's first end", "?");
     mm("plate", "second", "radius of the lever's second end", "?");
     add("plate", "unfinished", Kind.TEXTS, Unit.ONE, "faces that stay as the stock is", "?");
+    text("plate", "section", "hole along whose axis it is drawn cut, without hidden lines", "");
     groups("plate", "operations", "what is made on it, in order", "?", PRISMATIC);
     mm("corner", "x", "first coordinate", "!");
     mm("corner", "y", "second coordinate", "!");

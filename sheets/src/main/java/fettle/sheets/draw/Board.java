@@ -8,6 +8,7 @@ import fettle.parts.solid.Vec;
 import fettle.sheets.dimension.Scheme;
 import fettle.sheets.marks.Point;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -70,7 +71,25 @@ final class Board {
     for (double share : SHARES) {
       out.add(new Point(x + share * (to - x), r));
     }
+    out.sort(Comparator.comparing(p -> isOpen(p.x(), r)));
     return out;
+  }
+
+  /** Tells whether a keyway or hole takes the outline away at the top. */
+  private boolean isOpen(double x, double r) {
+    return r > radiusAt(x) - 1e-6 && part.operations().stream().anyMatch(o -> isOpen(o, x));
+  }
+
+  private boolean isOpen(Turned.Operation o, double x) {
+    if (o instanceof Turned.Keyway w && Math.abs(w.angle()) < 1e-9) {
+      double a = part.place(w.from(), w.at());
+      double b = part.place(w.from(), w.at() + w.length().nominal());
+      return x > Math.min(a, b) - 0.5 && x < Math.max(a, b) + 0.5;
+    } else if (o instanceof Turned.CrossHole h && Math.abs(h.angle()) < 1e-9) {
+      double half = Math.max(h.hole().cutDiameter(), h.hole().mouthDiameter()) / 2;
+      return Math.abs(x - part.place(h.from(), h.at())) < half + 0.5;
+    }
+    return false;
   }
 
   /** Adds a note to be printed once with the number of its places. */

@@ -34,6 +34,7 @@ final class Plan {
   private final List<Linear> linear = new ArrayList<>();
   private final List<Callout> notes = new ArrayList<>();
   private final List<Box> avoid = new ArrayList<>();
+  private final List<String> crowded = new ArrayList<>();
   private Box outline = Box.NOTHING;
   private Box drawn = Box.NOTHING;
   private double extra;
@@ -74,6 +75,40 @@ final class Plan {
       ink.addAll(0, Hatching.of("hatch:" + name, rims, Math.PI / 4));
     }
     drawn = outline;
+  }
+
+  /**
+   * Cuts a part of the view open.
+   *
+   * @param v the section
+   * @param rim the part of the view that is cut open, in sheet millimetres
+   * @param limit the freehand line that bounds it, drawn where it runs over the part
+   */
+  void local(View v, List<Point> rim, List<Point> limit) {
+    Clip open = new Clip(rim);
+    String g = "view:" + name;
+    List<Mark> kept = new ArrayList<>();
+    for (Mark m : ink) {
+      kept.addAll(m.group().equals(g) ? open.keep(m, Clip.Side.OUTSIDE) : List.of(m));
+    }
+    ink.clear();
+    List<List<Point>> cuts = new ArrayList<>();
+    for (View.Region r : v.cuts()) {
+      r.rims().forEach(shapes -> cuts.add(flat(shapes)));
+    }
+    for (Mark m : Hatching.of("hatch:" + name, cuts, Math.PI / 4)) {
+      ink.addAll(open.keep(m, Clip.Side.INSIDE));
+    }
+    for (View.Stroke s : v.strokes()) {
+      if (s.kind() == View.Kind.VISIBLE) {
+        ink.addAll(open.keep(shape(g, Pen.OUTLINE, s.shape()), Clip.Side.INSIDE));
+      }
+    }
+    ink.addAll(kept);
+    Mark line = new Mark.Stroke("limit:" + name, Pen.NARROW, limit);
+    for (List<Point> cut : cuts) {
+      ink.addAll(new Clip(cut).keep(line, Clip.Side.INSIDE));
+    }
   }
 
   /** Whether hidden lines are drawn. */
@@ -255,6 +290,27 @@ final class Plan {
     drawn = drawn.with(b);
   }
 
+  /** Writes a label beside a circle, where it stands clear of all lines drawn so far. */
+  void label(Point centre, double radius, String text) {
+    double h = 3.5;
+    double w = Lettering.width(text, h);
+    double out = radius * k * Math.sqrt(0.5) + 1;
+    for (double more = 0; more < 8; more += 1) {
+      for (int[] way : new int[][] {{1, 1}, {-1, 1}, {1, -1}, {-1, -1}}) {
+        double x = centre.x() * k + way[0] * (out + more) - (way[0] < 0 ? w : 0);
+        double y = centre.y() * k + way[1] * (out + more) - (way[1] < 0 ? h : 0);
+        Mark.Text t = new Mark.Text("label:" + name, text, x, y, h, Mark.Reading.FROM_BELOW);
+        Box b = t.box().grown(0.6);
+        if (ink.stream().noneMatch(m -> Inked.meets(m, b))) {
+          add(t);
+          avoid.add(t.box());
+          return;
+        }
+      }
+    }
+    crowded.add("no room for label " + text);
+  }
+
   /** Adds marks in sheet millimetres. */
   void add(Mark m) {
     ink.add(m);
@@ -266,6 +322,13 @@ final class Plan {
     avoid.add(b);
     extra = Math.max(extra, Math.max(b.y1() - outline.y1(), outline.y0() - b.y0()) + 1);
     drawn = drawn.with(b);
+  }
+
+  /** Tells whether no extension line of a dimension below stands in a stretch of the view. */
+  boolean clearBelow(double low, double high) {
+    return linear.stream()
+        .filter(d -> d.side() == Side.BELOW)
+        .noneMatch(d -> d.low() > low && d.low() < high || (d.high() > low && d.high() < high));
   }
 
   /** Puts a heading over the view. */
@@ -363,6 +426,9 @@ final class Plan {
             }
           }
         }
+      }
+      if (!crowded.isEmpty()) {
+        return crowded;
       }
       if (homeless.isEmpty()) {
         finish(stairs.marks(), racks);

@@ -1,5 +1,6 @@
 package fettle.sheets.draw;
 
+import fettle.parts.recipe.Cut;
 import fettle.parts.recipe.Edge;
 import fettle.parts.recipe.Face;
 import fettle.parts.recipe.Held;
@@ -8,13 +9,8 @@ import fettle.parts.recipe.Outline;
 import fettle.parts.recipe.Pattern;
 import fettle.parts.recipe.Prismatic;
 import fettle.parts.recipe.Size;
-import fettle.parts.solid.Bodies;
-import fettle.parts.solid.Body;
-import fettle.parts.solid.Brep;
 import fettle.parts.solid.Looking;
-import fettle.parts.solid.Marks;
 import fettle.parts.solid.Vec;
-import fettle.parts.solid.View;
 import fettle.sheets.dimension.Attached;
 import fettle.sheets.dimension.Scheme;
 import fettle.sheets.dimension.Side;
@@ -25,65 +21,21 @@ import fettle.sheets.marks.Pen;
 import fettle.sheets.marks.Point;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Draws a block or plate: front and top view, and every other side from which work is done. */
+/** Draws a block or plate: its views with what stands on each side. */
 final class PrismaticDraught {
 
   private static final String[] NAMES = {"x", "y", "z"};
 
   private final Prismatic part;
-  private final Marks marks;
-  private final Map<Looking, View> views = new EnumMap<>(Looking.class);
+  private final PrismaticViews views;
 
   PrismaticDraught(Prismatic part) {
     this.part = part;
-    Body body = Bodies.of(part);
-    Brep solid = Brep.of(body);
-    this.marks = Marks.of(part);
-    views.put(Looking.FRONT, View.of(body, solid, Looking.FRONT));
-    views.put(Looking.TOP, View.of(body, solid, Looking.TOP));
-    for (Prismatic.Operation o : part.operations()) {
-      if (!(o instanceof Prismatic.EdgeBreak)) {
-        views.computeIfAbsent(looking(o.face()), l -> View.of(body, solid, l));
-      }
-      if (o instanceof Prismatic.TSlot || o instanceof Prismatic.Dovetail) {
-        views.computeIfAbsent(profile(o), l -> View.of(body, solid, l));
-      }
-    }
-  }
-
-  /** Returns the view in which the profile of a T-slot or dovetail is seen. */
-  private static Looking profile(Prismatic.Operation o) {
-    Prismatic.Along along =
-        o instanceof Prismatic.TSlot t ? t.along() : ((Prismatic.Dovetail) o).along();
-    int axis = along == Prismatic.Along.U ? o.face().u() : o.face().v();
-    return axis == 0 ? Looking.LEFT : axis == 1 ? Looking.FRONT : Looking.TOP;
-  }
-
-  private static Looking looking(Face f) {
-    return switch (f) {
-      case FRONT -> Looking.FRONT;
-      case BACK -> Looking.BACK;
-      case TOP -> Looking.TOP;
-      case BOTTOM -> Looking.BOTTOM;
-      case LEFT -> Looking.LEFT;
-      case RIGHT -> Looking.RIGHT;
-    };
-  }
-
-  private static Draft.Where where(Looking l) {
-    return switch (l) {
-      case FRONT -> Draft.Where.MAIN;
-      case TOP -> Draft.Where.BELOW;
-      case BOTTOM -> Draft.Where.ABOVE;
-      case LEFT -> Draft.Where.RIGHT;
-      case RIGHT -> Draft.Where.LEFT;
-      case BACK -> Draft.Where.FAR_RIGHT;
-    };
+    this.views = new PrismaticViews(part);
   }
 
   Draft at(double factor) {
@@ -94,26 +46,20 @@ final class PrismaticDraught {
   private final class Drawing {
     private final double k;
     private final Scheme scheme = new Scheme();
-    private final Map<Looking, Plan> plans = new EnumMap<>(Looking.class);
+    private final Map<Looking, Plan> plans;
     private final Map<String, Grouped> grouped = new LinkedHashMap<>();
     private final AskedGeometry asked = new AskedGeometry(part, scheme);
+    private final HoleTables tables = new HoleTables(part, scheme);
 
     private record Grouped(Looking looking, List<String> lines, List<Point> anchors) {}
 
     Drawing(double factor) {
       this.k = factor;
+      this.plans = views.plans(factor);
     }
 
     Draft draft() {
       Wanted.of(part).forEach(scheme::required);
-      views.forEach(
-          (l, v) -> {
-            Plan p = new Plan(l.name().toLowerCase(java.util.Locale.ROOT), k);
-            p.view(v, Plan.Hidden.DRAWN);
-            p.through(Holes.threadedThrough(part));
-            p.marks(marks, w -> seen(w, l), l.along(), Plan.Hidden.DRAWN);
-            plans.put(l, p);
-          });
       overall();
       part.operations().forEach(this::operation);
       faces();
@@ -127,15 +73,28 @@ final class PrismaticDraught {
                 }
                 plan(g.looking).note(g.anchors, 0, lines);
               });
+      cuttingPlane();
       List<Draft.Placed> placed = new ArrayList<>();
       List<String> faults = new ArrayList<>();
       plans.forEach(
           (l, p) -> {
             faults.addAll(p.compose(d -> null));
-            placed.add(new Draft.Placed(p, where(l)));
+            placed.add(new Draft.Placed(p, PrismaticViews.where(l)));
           });
       placed.sort(Comparator.comparing(Draft.Placed::where));
-      return new Draft(placed, List.of(), scheme, faults);
+      return new Draft(placed, tables.tables(), scheme, faults);
+    }
+
+    private void cuttingPlane() {
+      Cut cut = views.cut();
+      if (cut != null) {
+        Looking l = PrismaticViews.looking(cut.carrier());
+        Vec seen = PrismaticViews.looking(cut.seen()).along();
+        double sign = component(l.right(), cut.normal());
+        Plan p = plan(l);
+        new CuttingPlane(p, "A", sign * cut.at() * k, (int) Math.signum(seen.dot(l.right())))
+            .draw(p::clearBelow);
+      }
     }
 
     private Plan plan(Looking l) {
@@ -144,10 +103,6 @@ final class PrismaticDraught {
         throw new IllegalStateException("view " + l + " is not drawn");
       }
       return p;
-    }
-
-    private Point seen(Vec p, Looking l) {
-      return new Point(p.dot(l.right()), p.dot(l.up()));
     }
 
     private Vec onFace(Face f, double u, double v) {
@@ -161,7 +116,9 @@ final class PrismaticDraught {
     private void overall() {
       if (part.isBlock()) {
         size(Looking.FRONT, 0, part.length(), Side.BELOW);
-        size(Looking.TOP, 1, part.width(), Side.LEFT);
+        Looking l = views.width();
+        boolean level = Math.abs(component(l.right(), 1)) > 0.5;
+        size(l, 1, part.width(), level ? Side.BELOW : Side.LEFT);
       } else {
         outline();
       }
@@ -230,7 +187,7 @@ final class PrismaticDraught {
           return;
         }
       }
-      Looking l = face.axis() == 1 ? Looking.TOP : Looking.FRONT;
+      Looking l = face.axis() == 1 ? views.width() : Looking.FRONT;
       if (component(l.up(), face.axis()) * face.at() > 1e-9) {
         List<Point> along = new ArrayList<>();
         for (double share : new double[] {0.8, 0.2, 0.9, 0.1, 0.65, 0.35}) {
@@ -327,7 +284,7 @@ final class PrismaticDraught {
     }
 
     private void put(Face f, int axis, double a, double b, String text, Attached attached) {
-      Looking l = looking(f);
+      Looking l = PrismaticViews.looking(f);
       boolean across = Math.abs(component(l.right(), axis)) > 0.5;
       Side side = across ? Side.BELOW : Side.LEFT;
       span(l, NAMES[axis] + " on " + f, axis, a, b, text, side, attached);
@@ -400,9 +357,9 @@ final class PrismaticDraught {
         locate(f, f.v(), b.v());
         scheme.printed(b.name() + " diameter");
         scheme.printed(b.name() + " height");
-        plan(looking(f))
+        plan(PrismaticViews.looking(f))
             .note(
-                List.of(seen(onFace(f, b.u(), b.v()), looking(f))),
+                List.of(PrismaticViews.seen(onFace(f, b.u(), b.v()), PrismaticViews.looking(f))),
                 b.diameter().half(),
                 List.of(Values.size("⌀", b.diameter()) + " height " + Values.number(b.height())),
                 asked.all(b.name()));
@@ -420,8 +377,8 @@ final class PrismaticDraught {
     }
 
     private void leader(Face f, List<String> lines, Vec at) {
-      Looking l = looking(f);
-      plan(l).note(List.of(seen(at, l)), 0, lines);
+      Looking l = PrismaticViews.looking(f);
+      plan(l).note(List.of(PrismaticViews.seen(at, l)), 0, lines);
     }
 
     private void across(Face f, Prismatic.Along along, double at, Size width, String name) {
@@ -454,14 +411,18 @@ final class PrismaticDraught {
           List.of("slot " + Values.size("", s.width()) + depth(s.name(), s.depth())),
           onFace(f, (s.from().u() + s.to().u()) / 2 + nu, (s.from().v() + s.to().v()) / 2 + nv));
       for (Pattern.At p : List.of(s.from(), s.to())) {
-        Point c = seen(onFace(f, p.u(), p.v()), looking(f));
-        plan(looking(f)).cross(c.x() * k, c.y() * k, r * k);
+        Point c = PrismaticViews.seen(onFace(f, p.u(), p.v()), PrismaticViews.looking(f));
+        plan(PrismaticViews.looking(f)).cross(c.x() * k, c.y() * k, r * k);
       }
     }
 
     private void holes(Prismatic.Holes h) {
+      if (tables.takes(h)) {
+        tables.add(h, plan(PrismaticViews.looking(h.face())));
+        return;
+      }
       Face f = h.face();
-      Looking l = looking(f);
+      Looking l = PrismaticViews.looking(f);
       List<Pattern.At> places = h.pattern().places();
       List<String> lines = Holes.callout(h, h.hole(), places.size(), scheme);
       if (h.pattern() instanceof Pattern.Grid g) {
@@ -473,7 +434,7 @@ final class PrismaticDraught {
         scheme.printed(h.name() + " circle");
         scheme.printed(h.name() + " angle");
         lines.add(Holes.circle(c.diameter(), c.start(), asked.isPlaced(h.name())));
-        Point m = seen(onFace(f, c.u(), c.v()), l);
+        Point m = PrismaticViews.seen(onFace(f, c.u(), c.v()), l);
         Plan p = plan(l);
         p.add(
             new Mark.Arc(
@@ -495,7 +456,7 @@ final class PrismaticDraught {
       double r = plain ? h.hole().cutDiameter() / 2 : h.hole().mouthDiameter() / 2;
       List<Point> anchors = new ArrayList<>();
       for (Pattern.At at : places) {
-        anchors.add(seen(onFace(f, at.u(), at.v()), l));
+        anchors.add(PrismaticViews.seen(onFace(f, at.u(), at.v()), l));
       }
       anchors.sort(
           Comparator.comparingDouble((Point p) -> -p.y()).thenComparingDouble(p -> -p.x()));
@@ -546,14 +507,15 @@ final class PrismaticDraught {
       int score = -1;
       for (Looking l : plans.keySet()) {
         boolean endOn = Math.abs(component(l.along(), along)) > 0.5;
-        boolean facing = l == looking(e.face()) || l == looking(e.other());
+        boolean facing =
+            l == PrismaticViews.looking(e.face()) || l == PrismaticViews.looking(e.other());
         int s = endOn ? 2 : facing ? 1 : 0;
         if (s > score) {
           score = s;
           best = l;
         }
       }
-      note(best, List.of(text), seen(new Vec(c[0], c[1], c[2]), best));
+      note(best, List.of(text), PrismaticViews.seen(new Vec(c[0], c[1], c[2]), best));
     }
   }
 }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** Draws a turned part: axis level, in section when it is bored, dimensions from the end faces. */
@@ -26,6 +27,7 @@ final class TurnedDraught {
   private final Looking endLooking;
   private final Map<Double, View> sections = new LinkedHashMap<>();
   private final boolean bored;
+  private final @Nullable LocalSections local;
 
   TurnedDraught(Turned part) {
     this.part = part;
@@ -33,6 +35,7 @@ final class TurnedDraught {
     this.marks = Marks.of(part);
     this.bored = isBored(part);
     Brep solid = Brep.of(body);
+    this.local = bored ? null : new LocalSections(part, body);
     this.main =
         bored ? View.section(body, Looking.FRONT, Vec.ZERO) : View.of(body, solid, Looking.FRONT);
     End needed = endView(part);
@@ -111,18 +114,32 @@ final class TurnedDraught {
   }
 
   private void main(Board board) {
-    Plan.Hidden hidden = bored ? Plan.Hidden.LEFT_OUT : Plan.Hidden.DRAWN;
-    board.plan.view(main, hidden);
+    board.plan.view(main, bored ? Plan.Hidden.LEFT_OUT : Plan.Hidden.DRAWN);
     board.plan.through(Holes.threadedThrough(part));
     List<String> own =
         part.operations().stream()
             .filter(o -> o instanceof Turned.AxialHoles)
             .map(Turned.Operation::name)
             .toList();
+    List<String> open = local == null ? List.of() : local.names();
+    if (local != null) {
+      local.draw(board);
+    }
+    Plan.Hidden hidden = bored ? Plan.Hidden.LEFT_OUT : Plan.Hidden.DRAWN;
+    List<Marks.Axis> axes = marks.axes().stream().filter(a -> !own.contains(a.feature())).toList();
+    threads(board, axes, t -> !open.contains(t.feature()), hidden);
+    threads(board, List.of(), t -> open.contains(t.feature()), Plan.Hidden.LEFT_OUT);
+  }
+
+  private void threads(
+      Board board, List<Marks.Axis> axes, Predicate<Marks.Threaded> which, Plan.Hidden hidden) {
     board.plan.marks(
         new Marks(
-            marks.axes().stream().filter(a -> !own.contains(a.feature())).toList(),
-            marks.threads().stream().filter(t -> Math.abs(t.from().y()) < 1e-6).toList()),
+            axes,
+            marks.threads().stream()
+                .filter(t -> Math.abs(t.from().y()) < 1e-6)
+                .filter(which)
+                .toList()),
         p -> Board.seen(p, Looking.FRONT),
         Looking.FRONT.along(),
         hidden);
