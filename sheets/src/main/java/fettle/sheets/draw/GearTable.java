@@ -20,39 +20,40 @@ final class GearTable {
     this.bored = bored;
   }
 
+  /** Draws the pitch line of a gear on both sides of its axis. */
+  static void pitchLines(Plan plan, Toothing t, double x, double to) {
+    double p = t.referenceDiameter() / 2 * plan.k;
+    for (int sign : new int[] {1, -1}) {
+      plan.add(pitchLine(plan.k, x, to, sign * p));
+    }
+  }
+
+  private static Mark pitchLine(double k, double x, double to, double y) {
+    return Mark.Stroke.line("gear", Pen.CENTRE, x * k - 2, y, to * k + 2, y);
+  }
+
   /** Draws the teeth and adds their table. */
   void add(Step s, Toothing t, double x, double to) {
     board.scheme.printed(s.name() + " teeth");
-    double p = t.referenceDiameter() / 2;
+    double k = board.k;
     double root = t.rootDiameter() / 2;
     for (int sign : new int[] {1, -1}) {
-      board.plan.add(
-          Mark.Stroke.line(
-              "gear",
-              Pen.CENTRE,
-              x * board.k - 2,
-              sign * p * board.k,
-              to * board.k + 2,
-              sign * p * board.k));
+      board.plan.add(pitchLine(k, x, to, sign * t.referenceDiameter() / 2 * k));
       if (bored) {
-        double inner = sign * root * board.k;
-        double outer = sign * s.diameter().nominal() / 2 * board.k;
-        board.plan.unhatched(
-            new Box(
-                Math.min(x, to) * board.k,
-                Math.min(inner, outer),
-                Math.max(x, to) * board.k,
-                Math.max(inner, outer)));
-        board.plan.add(
-            Mark.Stroke.line(
-                "gear",
-                Pen.OUTLINE,
-                x * board.k,
-                sign * root * board.k,
-                to * board.k,
-                sign * root * board.k));
+        root(x * k, to * k, sign * root * k, sign * s.diameter().nominal() / 2 * k);
       }
     }
+    table(s, t);
+  }
+
+  /** Teeth are not hatched; the root line bounds the section. */
+  private void root(double x, double to, double root, double tip) {
+    board.plan.unhatched(
+        new Box(Math.min(x, to), Math.min(root, tip), Math.max(x, to), Math.max(root, tip)));
+    board.plan.add(Mark.Stroke.line("gear", Pen.OUTLINE, x, root, to, root));
+  }
+
+  private void table(Step s, Toothing t) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("Gear " + s.name(), ""));
     rows.add(List.of("Module m", Values.number(t.module())));
