@@ -48,7 +48,7 @@ class SheetsTest {
   void dialTemplateIsFlawlessAndUnchanged() {
     Turned dial = (Turned) SampleParts.dial();
     Turned.Graduations g = (Turned.Graduations) dial.operations().get(0);
-    Sheet template = DialTemplate.of(dial.heading(), HEADS, g, 50, 0.1);
+    Sheet template = DialTemplate.of(dial.heading(), HEADS, g, 50, 0.1, fettle.sheets.template.DividingHead.USUAL);
     assertThat(Judge.faults(template)).isEmpty();
     Golden.check("dial-template.svg", SvgSheet.of(template));
   }

@@ -245,6 +245,24 @@ public record Turned(
   }
 
   /**
+   * Returns the diameter of the rim that lines are engraved on.
+   *
+   * @param lines the lines, which must be some of this part
+   * @return diameter [mm]
+   */
+  public double rim(Graduations lines) {
+    double at = place(lines.from(), lines.at() + lines.minorLength() / 2);
+    double end = 0;
+    for (Step step : outside) {
+      end += step.length().nominal();
+      if (at <= end) {
+        return step.diameter().nominal();
+      }
+    }
+    throw new IllegalArgumentException(lines.name() + " lie beyond the end of " + heading.name());
+  }
+
+  /**
    * Returns the largest diameter.
    *
    * @return diameter [mm]
