@@ -12,9 +12,15 @@ import java.util.List;
  * @param left bore from the left end
  * @param right bore from the right end
  * @param operations what is made on it besides
+ * @param geometry its datums and geometrical tolerances
  */
 public record Turned(
-    Heading heading, List<Step> outside, Bore left, Bore right, List<Operation> operations)
+    Heading heading,
+    List<Step> outside,
+    Bore left,
+    Bore right,
+    List<Operation> operations,
+    Geometry geometry)
     implements Recipe {
 
   /** Something made on a turned part besides its outline and bores. */
@@ -205,6 +211,17 @@ public record Turned(
       throw new IllegalArgumentException(
           heading.name() + ": a turned part needs at least one step outside");
     }
+  }
+
+  /** A part without geometrical tolerances. */
+  public Turned(
+      Heading heading, List<Step> outside, Bore left, Bore right, List<Operation> operations) {
+    this(heading, outside, left, right, operations, Geometry.NONE);
+  }
+
+  @Override
+  public Turned with(Geometry asked) {
+    return new Turned(heading, outside, left, right, operations, asked);
   }
 
   /**
