@@ -40,18 +40,27 @@ final class DeskProcess implements AutoCloseable {
 
     /** Returns a starter whose desks share one archive, made in a folder by opening a book once. */
     static Starter shared(Path folder, Path book) throws IOException, InterruptedException {
-      String classes = packed(folder);
+      List<String> options = new ArrayList<>(options(packed(folder)));
+      Path names = folder.resolve("desk.classes");
       Path archive = folder.resolve("desk.jsa");
-      List<String> options = new ArrayList<>(options(classes));
-      options.add("-XX:ArchiveClassesAtExit=" + archive);
-      DeskProcess first = new Starter(options).open(book);
-      Load load = new Load(first.address(), new Load.Account());
-      load.get("/history");
-      load.get(OpenDesk.valueAt("machine.yaml", "members.saddle.mass"));
-      first.process.destroy();
-      first.process.waitFor();
-      options.set(options.size() - 1, "-XX:SharedArchiveFile=" + archive);
-      options.add("-Xshare:auto");
+      List<String> listing = new ArrayList<>(options);
+      listing.add("-XX:DumpLoadedClassList=" + names);
+      try (DeskProcess first = new Starter(listing).open(book)) {
+        Load load = new Load(first.address(), new Load.Account());
+        load.get("/history");
+        load.get(OpenDesk.valueAt("machine.yaml", "members.saddle.mass"));
+      }
+      // A Java 17 that is to keep the classes of lambdas of signed archives, too, dies of it.
+      Files.write(names, Files.readAllLines(names).stream().filter(l -> !l.startsWith("@")).toList());
+      options.add("-XX:SharedArchiveFile=" + archive);
+      List<String> dump = new ArrayList<>(List.of(java(), "-Xshare:dump"));
+      dump.add("-XX:SharedClassListFile=" + names);
+      dump.addAll(options);
+      new ProcessBuilder(dump)
+          .redirectErrorStream(true)
+          .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+          .start()
+          .waitFor();
       return new Starter(List.copyOf(options));
     }
 
@@ -63,13 +72,17 @@ final class DeskProcess implements AutoCloseable {
     /** Opens a book by way of another command, such as one that sets a limit first. */
     DeskProcess open(Path book, List<String> before) throws IOException {
       List<String> command = new ArrayList<>(before);
-      command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+      command.add(java());
       command.addAll(options);
       command.addAll(
           List.of(
               "fettle.desk.cli.Main", "desk", book.toString(), "--port", "0", "--no-browser"));
       return new DeskProcess(
           new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start());
+    }
+
+    private static String java() {
+      return Path.of(System.getProperty("java.home"), "bin", "java").toString();
     }
 
     private static List<String> options(String classes) {
