@@ -18,7 +18,6 @@ import fettle.sheets.page.Heads;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -168,13 +167,10 @@ final class PacksRoom {
       byte[] bytes = Objects.requireNonNull(made.files().get(name));
       try {
         Files.createDirectories(folder);
-        Files.write(
-            folder.resolve(name),
-            bytes,
-            StandardOpenOption.CREATE,
-            StandardOpenOption.TRUNCATE_EXISTING);
+        WholeFile.write(folder.resolve(name), bytes);
       } catch (IOException e) {
-        throw Refused.disk(name + " could not be written: " + e.getMessage());
+        throw Refused.disk(
+            name + " could not be written: " + DiskWords.reason(e) + ". Issue the pack again.");
       }
     }
     return "/packs#" + Visit.coded(key);

@@ -42,15 +42,22 @@ final class CrashHarness {
 
   /** Kills as often as the first argument says; the second is the seed. */
   public static void main(String[] args) throws Exception {
-    int kills = Integer.parseInt(args[0]);
+    shared(Long.parseLong(args[1])).kill(Integer.parseInt(args[0]));
+  }
+
+  /** Returns a harness on a book of its own, whose desks share one archive of classes. */
+  static CrashHarness shared(long seed) throws IOException, InterruptedException {
     Path folder = Files.createTempDirectory("fettle-crash-");
     Path book = SmallBook.write(Files.createDirectory(folder.resolve("book")));
-    DeskProcess.Starter starter = DeskProcess.Starter.shared(folder, book);
-    CrashHarness harness = new CrashHarness(book, starter, Long.parseLong(args[1]));
-    for (int round = 1; harness.killed < kills; round++) {
-      harness.round(round);
-      if (round % 10 == 0 || harness.killed >= kills) {
-        System.out.println(harness.counts());
+    return new CrashHarness(book, DeskProcess.Starter.shared(folder, book), seed);
+  }
+
+  /** Kills that many desks and tells the counts now and then. */
+  void kill(int kills) throws IOException, InterruptedException {
+    for (int round = 1; killed < kills; round++) {
+      round(round);
+      if (round % 10 == 0 || killed >= kills) {
+        System.out.println(counts());
       }
     }
   }

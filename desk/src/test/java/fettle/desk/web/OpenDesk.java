@@ -42,6 +42,11 @@ final class OpenDesk implements AutoCloseable {
     }
   }
 
+  /** Opens a book where it lies. */
+  static OpenDesk of(Path book) {
+    return new OpenDesk(book);
+  }
+
   /** Copies the demo book into a folder. */
   static void copyDemo(Path to) throws IOException {
     copy(DEMO, to);
