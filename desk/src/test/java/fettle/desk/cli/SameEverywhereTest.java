@@ -2,6 +2,7 @@ package fettle.desk.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fettle.desk.fuzz.OwnClasses;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -40,7 +41,7 @@ final class SameEverywhereTest {
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
     command.addAll(options);
-    command.addAll(List.of("-cp", System.getProperty("java.class.path")));
+    command.addAll(List.of("-cp", OwnClasses.path()));
     command.add("fettle.desk.cli.Main");
     command.addAll(List.of(arguments));
     Process process =

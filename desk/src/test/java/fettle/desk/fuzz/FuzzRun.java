@@ -52,7 +52,7 @@ record FuzzRun(Target target, long inputs, String fault) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(List.of("-Xmx700m", "-Djava.awt.headless=true", "-XX:+UseSerialGC"));
-    command.addAll(List.of("-cp", System.getProperty("java.class.path")));
+    command.addAll(List.of("-cp", OwnClasses.path()));
     command.add("com.code_intelligence.jazzer.Jazzer");
     command.add("--target_class=" + target.entry().getName());
     command.add("--instrumentation_includes=fettle.**");
@@ -85,7 +85,7 @@ record FuzzRun(Target target, long inputs, String fault) {
             inputs = Math.max(inputs, Long.parseLong(counted.group(1)));
           }
         }
-        boolean told = line.startsWith("== ") || line.startsWith("==") || !fault.isEmpty();
+        boolean told = line.startsWith("==") || !fault.isEmpty();
         if (told && fault.length() < 6_000) {
           fault.append('\n').append(line);
         }

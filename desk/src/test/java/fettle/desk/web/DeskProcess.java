@@ -1,5 +1,6 @@
 package fettle.desk.web;
 
+import fettle.desk.fuzz.OwnClasses;
 import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
@@ -35,7 +36,7 @@ final class DeskProcess implements AutoCloseable {
 
     /** Returns a starter without a shared archive, for a test that opens one or two desks. */
     static Starter plain() {
-      return new Starter(options(System.getProperty("java.class.path")));
+      return new Starter(options(OwnClasses.path()));
     }
 
     /** Returns a starter whose desks share one archive, made in a folder by opening a book once. */
@@ -99,7 +100,7 @@ final class DeskProcess implements AutoCloseable {
     /** Packs folders of classes into archives, because only those can be shared. */
     private static String packed(Path folder) throws IOException {
       List<String> packed = new ArrayList<>();
-      for (String entry : System.getProperty("java.class.path").split(File.pathSeparator)) {
+      for (String entry : OwnClasses.path().split(File.pathSeparator)) {
         Path path = Path.of(entry);
         if (Files.isDirectory(path)) {
           Path jar = folder.resolve("classes-" + packed.size() + ".jar");
