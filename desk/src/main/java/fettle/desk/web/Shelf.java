@@ -110,6 +110,8 @@ final class Shelf {
       try {
         Opened now = open();
         texts.keySet().forEach(file -> refuseOvertaken(file, now, seen));
+        List.of("", "changes", "parts", "trials")
+            .forEach(sub -> WholeFile.sweep(folder.resolve(sub)));
         history.keep(now.files(), "found in the folder", "");
         writeAll(now, texts, why, backTo);
       } finally {
