@@ -13,12 +13,15 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** The checklist of the desk's doors names tests that exist, and leaves no line without an answer. */
+/**
+ * The checklist of the desk's doors names tests that exist, and leaves no line without an answer.
+ */
 final class ChecklistTest {
 
   private static final Path ROOT = Path.of("..");
   private static final Pattern NAMED = Pattern.compile("`(\\w+Test)#(\\w+)`");
-  private static final Pattern LINE = Pattern.compile("(?m)^\\| [\\d.]+[^|]*\\|[^|]+\\|([^|]+)\\|$");
+  private static final Pattern LINE =
+      Pattern.compile("(?m)^\\| [\\d.]+[^|]*\\|[^|]+\\|([^|]+)\\|$");
 
   private static Optional<Path> source(String name) throws IOException {
     try (Stream<Path> modules = Files.list(ROOT)) {

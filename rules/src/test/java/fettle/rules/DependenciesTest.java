@@ -75,10 +75,7 @@ final class DependenciesTest {
     if (version.equals("${project.version}")) {
       return true;
     }
-    String exact =
-        version.startsWith("${")
-            ? version.replaceAll("[${}]", "")
-            : "";
+    String exact = version.startsWith("${") ? version.replaceAll("[${}]", "") : "";
     String number =
         exact.isEmpty()
             ? version

@@ -118,8 +118,8 @@ final class PacksRoom {
                 "",
                 List.of(
                     held.isEmpty()
-                        ? "Nothing else is held back. 'hold back: [prices, hours]' in shop.yaml holds"
-                            + " back prices and hours; "
+                        ? "Nothing else is held back. 'hold back: [prices, hours]' in shop.yaml"
+                            + " holds back prices and hours; "
                             + String.join(", ", Held.words())
                             + " can be held back."
                         : "Held back besides: " + String.join(", ", held) + "."))));

@@ -57,6 +57,8 @@ record FuzzRun(Target target, long inputs, String fault) {
     command.add("--target_class=" + target.entry().getName());
     command.add("--instrumentation_includes=fettle.**");
     command.add("--custom_hook_includes=fettle.**");
+    command.add(
+        "--disabled_hooks=com.code_intelligence.jazzer.sanitizers.ServerSideRequestForgery");
     command.add("--reproducer_path=" + out.resolve(target.word()));
     command.add("-artifact_prefix=" + out.resolve(target.word()) + "/");
     command.add("-max_total_time=" + seconds);

@@ -21,8 +21,7 @@ final class ReckonTarget {
     }
     int which = Byte.toUnsignedInt(input[0]) << 8 | Byte.toUnsignedInt(input[1]);
     Reckoner reckoner = ALL.get(which % ALL.size());
-    String[] lines =
-        new String(input, 2, input.length - 2, StandardCharsets.UTF_8).split("\n", 40);
+    String[] lines = new String(input, 2, input.length - 2, StandardCharsets.UTF_8).split("\n", 40);
     Map<String, String> texts = new LinkedHashMap<>();
     for (int i = 0; i < lines.length && i < reckoner.inputs().size(); i++) {
       if (!lines[i].isEmpty()) {

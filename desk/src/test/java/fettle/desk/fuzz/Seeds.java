@@ -65,9 +65,10 @@ final class Seeds {
 
   private static List<byte[]> designations() {
     String all =
-        "M10x1.5|M8|Tr 20x4 LH|Tr 14x6 P3|1/4-20 UNC|G 1/4|3/8 BSW|2 BA|7210B|6204-2RS|30205|H7/g6|js6"
-            + "|IT7|P5|16MnCr5|EN-GJL-200|S235JR|CuSn8|40 to 20;idler 30|screw Tr 20x4|rack 15 1.5"
-            + "|worm 1 60|vee 100 50|F*l^3/(48*E*I)|(a+b)/2-sqrt(c)|N mm/rad|m/min";
+        "M10x1.5|M8|Tr 20x4 LH|Tr 14x6 P3|1/4-20 UNC|G 1/4|3/8 BSW|2"
+            + " BA|7210B|6204-2RS|30205|H7/g6|js6|IT7|P5|16MnCr5|EN-GJL-200|S235JR|CuSn8|40 to"
+            + " 20;idler 30|screw Tr 20x4|rack 15 1.5|worm 1 60|vee 100"
+            + " 50|F*l^3/(48*E*I)|(a+b)/2-sqrt(c)|N mm/rad|m/min";
     return Stream.of(all.split("\\|")).map(Seeds::bytes).toList();
   }
 

@@ -45,7 +45,9 @@ public final class SmallBook {
         "changes/heavier-bed.yaml",
         CHANGE,
         "changes/lighter-saddle.yaml",
-        CHANGE.replace("heavier bed", "lighter saddle").replace("bed: {mass: 25", "saddle: {mass: 2"));
+        CHANGE
+            .replace("heavier bed", "lighter saddle")
+            .replace("bed: {mass: 25", "saddle: {mass: 2"));
   }
 
   /** Writes it into a folder. */

@@ -52,7 +52,8 @@ final class DeskProcess implements AutoCloseable {
         load.get(OpenDesk.valueAt("machine.yaml", "members.saddle.mass"));
       }
       // A Java 17 that is to keep the classes of lambdas of signed archives, too, dies of it.
-      Files.write(names, Files.readAllLines(names).stream().filter(l -> !l.startsWith("@")).toList());
+      Files.write(
+          names, Files.readAllLines(names).stream().filter(l -> !l.startsWith("@")).toList());
       options.add("-XX:SharedArchiveFile=" + archive);
       List<String> dump = new ArrayList<>(List.of(java(), "-Xshare:dump"));
       dump.add("-XX:SharedClassListFile=" + names);
@@ -76,8 +77,7 @@ final class DeskProcess implements AutoCloseable {
       command.add(java());
       command.addAll(options);
       command.addAll(
-          List.of(
-              "fettle.desk.cli.Main", "desk", book.toString(), "--port", "0", "--no-browser"));
+          List.of("fettle.desk.cli.Main", "desk", book.toString(), "--port", "0", "--no-browser"));
       return new DeskProcess(
           new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start());
     }

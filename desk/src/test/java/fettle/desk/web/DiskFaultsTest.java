@@ -15,9 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * What becomes of a book when the disk does not take what the desk writes: it still opens, holds all
- * that was confirmed and nothing by halves, and the page says what happened. Full and closed disks
- * are real ones, so their tests need the rights to mount one.
+ * What becomes of a book when the disk does not take what the desk writes: it still opens, holds
+ * all that was confirmed and nothing by halves, and the page says what happened. Full and closed
+ * disks are real ones, so their tests need the rights to mount one.
  */
 final class DiskFaultsTest {
 
@@ -122,7 +122,8 @@ final class DiskFaultsTest {
   void aWriteBrokenInTheMiddleLosesNothingAndIsNamed() throws Exception {
     assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "No shell that limits the size of files.");
     Path book = SmallBook.write(folder);
-    Files.writeString(book.resolve("machine.yaml"), "# " + "long ".repeat(2_000) + "\n" + SmallBook.LATHE);
+    Files.writeString(
+        book.resolve("machine.yaml"), "# " + "long ".repeat(2_000) + "\n" + SmallBook.LATHE);
     List<String> limited = List.of("/bin/bash", "-c", "ulimit -f 8; exec \"$@\"", "limited");
     try (DeskProcess desk = DeskProcess.Starter.plain().open(book, limited)) {
       Load load = new Load(desk.address(), account);

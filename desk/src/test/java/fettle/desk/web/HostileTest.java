@@ -404,7 +404,8 @@ final class HostileTest {
   @Test
   void theTokenStandsInNoAddress() {
     String token =
-        OpenDesk.hidden(desk.get("/value?file=machine.yaml&path=members.saddle.mass").body(), "token");
+        OpenDesk.hidden(
+            desk.get("/value?file=machine.yaml&path=members.saddle.mass").body(), "token");
     assertThat(token).hasSizeGreaterThan(20);
     for (String page : pages(desk)) {
       assertThat(desk.get(page).body())
@@ -438,7 +439,9 @@ final class HostileTest {
       for (int i = 0; i < 300; i++) {
         Socket socket = new Socket(java.net.InetAddress.getLoopbackAddress(), desk.port());
         slow.add(socket);
-        socket.getOutputStream().write("GET /lathe HTTP/1.1\r\nHost:".getBytes(StandardCharsets.UTF_8));
+        socket
+            .getOutputStream()
+            .write("GET /lathe HTTP/1.1\r\nHost:".getBytes(StandardCharsets.UTF_8));
       }
       assertThat(desk.get("/lathe").statusCode()).isEqualTo(200);
     } finally {
