@@ -52,7 +52,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import org.eclipse.jetty.http.BadMessageException;
+import org.eclipse.jetty.http.HttpException;
 import org.jspecify.annotations.Nullable;
 
 /** Which address shows which page. */
@@ -345,7 +345,7 @@ final class Routes {
     routes.exception(Refused.class, (e, c) -> refuse(c, e));
     routes.exception(HttpResponseException.class, (e, c) -> refuse(c, of(e.getStatus())));
     routes.exception(EOFException.class, (e, c) -> refuse(c, of(CUT_SHORT)));
-    routes.exception(BadMessageException.class, (e, c) -> refuse(c, of(CUT_SHORT)));
+    routes.exception(HttpException.RuntimeException.class, (e, c) -> refuse(c, of(CUT_SHORT)));
     routes.exception(Exception.class, (e, c) -> refuse(c, fault(e)));
     routes.error(404, "*", c -> unsaid(c, 404));
     routes.error(TOO_MUCH, "*", c -> unsaid(c, TOO_MUCH));

@@ -51,14 +51,15 @@ final class Seeds {
 
   private static List<byte[]> quantities() {
     List<byte[]> all = new ArrayList<>();
-    for (Dimension dimension : Dimension.values()) {
+    List<Dimension> kinds = List.of(Dimension.values());
+    for (Dimension dimension : kinds) {
       String unit = dimension.coherent();
       for (String form : List.of("2 U", "0.25 U ± 0.05 U", "0.2 to 0.3 U", "1e3 U")) {
-        all.add(first(dimension.ordinal(), form.replace("U", unit)));
+        all.add(first(kinds.indexOf(dimension), form.replace("U", unit)));
       }
     }
     for (String length : List.of("1 3/4 in", "8 tpi", "-.5 mm +/- 1/16 in", "127/120 mm")) {
-      all.add(first(Dimension.LENGTH.ordinal(), length));
+      all.add(first(kinds.indexOf(Dimension.LENGTH), length));
     }
     return all;
   }
