@@ -6,6 +6,8 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -67,16 +69,29 @@ public final class PublishedTable {
       if (in == null) {
         throw new IllegalArgumentException("no table " + resource);
       }
-      List<List<String>> lines =
-          csv(new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)));
-      List<Row> rows = new ArrayList<>();
-      for (List<String> cells : lines.subList(1, lines.size())) {
-        rows.add(row(resource, cells));
-      }
-      return List.copyOf(rows);
+      return rows(resource, in);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Reads a table from a file. */
+  public static List<Row> read(Path file) {
+    try (InputStream in = Files.newInputStream(file)) {
+      return rows(file.toString(), in);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static List<Row> rows(String name, InputStream in) throws IOException {
+    List<List<String>> lines =
+        csv(new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)));
+    List<Row> rows = new ArrayList<>();
+    for (List<String> cells : lines.subList(1, lines.size())) {
+      rows.add(row(name, cells));
+    }
+    return List.copyOf(rows);
   }
 
   private static Row row(String resource, List<String> cells) {

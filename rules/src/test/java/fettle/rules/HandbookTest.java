@@ -46,7 +46,7 @@ class HandbookTest {
     StringBuilder index = new StringBuilder("# The handbook\n\n").append(MADE);
     index.append(
         "Every calculation with what it asks for, what it answers, a worked example and\n");
-    index.append("its source. The example's numbers are those of a published check value.\n\n");
+    index.append("its source. The example's numbers are those of a check value.\n\n");
     index.append("| chapter | calculations |\n|---|---|\n");
     chapters.forEach(
         (group, text) -> {

@@ -71,7 +71,7 @@ final class History {
         Thread.sleep(PAUSE);
       }
     } catch (IOException e) {
-      throw Refused.disk("The history could not be written: " + e.getMessage());
+      throw Refused.unwritten("The history could not be written", e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw Refused.disk("The history could not be written: the desk is being closed.");

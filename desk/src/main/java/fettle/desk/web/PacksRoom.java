@@ -18,7 +18,6 @@ import fettle.sheets.page.Heads;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -122,8 +121,8 @@ final class PacksRoom {
                 "",
                 List.of(
                     held.isEmpty()
-                        ? "Nothing else is held back. 'hold back: [prices, hours]' in shop.yaml holds"
-                            + " back prices and hours; "
+                        ? "Nothing else is held back. 'hold back: [prices, hours]' in shop.yaml"
+                            + " holds back prices and hours; "
                             + String.join(", ", Held.words())
                             + " can be held back."
                         : "Held back besides: " + String.join(", ", held) + "."))));
@@ -171,13 +170,10 @@ final class PacksRoom {
       byte[] bytes = Objects.requireNonNull(made.files().get(name));
       try {
         Files.createDirectories(folder);
-        Files.write(
-            folder.resolve(name),
-            bytes,
-            StandardOpenOption.CREATE,
-            StandardOpenOption.TRUNCATE_EXISTING);
+        WholeFile.write(folder.resolve(name), bytes);
       } catch (IOException e) {
-        throw Refused.disk(name + " could not be written: " + e.getMessage());
+        throw Refused.disk(
+            name + " could not be written: " + DiskWords.reason(e) + ". Issue the pack again.");
       }
     }
     return "/packs#" + Visit.coded(key);

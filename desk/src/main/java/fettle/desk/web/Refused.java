@@ -1,6 +1,7 @@
 package fettle.desk.web;
 
 import fettle.machine.text.Problem;
+import java.io.IOException;
 import java.util.List;
 
 /** Ends a request with a page that says what is the matter and what to do next. */
@@ -63,6 +64,24 @@ final class Refused extends RuntimeException {
   static Refused disk(String message) {
     return new Refused(
         500, message, "Look whether the disk is full or the book's folder is closed.", List.of());
+  }
+
+  /** The disk refused to take something; nothing of what was sent is in the book. */
+  static Refused unwritten(String what, IOException why) {
+    return new Refused(
+        500,
+        what + ": " + DiskWords.reason(why) + ". Nothing was written; the book is as it was.",
+        DiskWords.remedy(why),
+        List.of());
+  }
+
+  /** The disk refused after part of it was taken, and what was taken could not be put back. */
+  static Refused partly(String message) {
+    return new Refused(
+        500,
+        message,
+        "Look at the book as it is now; the history holds what stood before.",
+        List.of());
   }
 
   int status() {

@@ -40,6 +40,7 @@ import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -51,6 +52,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.eclipse.jetty.http.HttpException;
 import org.jspecify.annotations.Nullable;
 
 /** Which address shows which page. */
@@ -58,6 +60,7 @@ final class Routes {
 
   private static final String SAID = "fettle-said";
   private static final int TOO_MUCH = 413;
+  private static final int CUT_SHORT = 400;
   private static final int CONFLICT = 409;
   private static final int YEAR = 31_536_000;
 
@@ -341,6 +344,8 @@ final class Routes {
   private void refusals(RoutesConfig routes) {
     routes.exception(Refused.class, (e, c) -> refuse(c, e));
     routes.exception(HttpResponseException.class, (e, c) -> refuse(c, of(e.getStatus())));
+    routes.exception(EOFException.class, (e, c) -> refuse(c, of(CUT_SHORT)));
+    routes.exception(HttpException.RuntimeException.class, (e, c) -> refuse(c, of(CUT_SHORT)));
     routes.exception(Exception.class, (e, c) -> refuse(c, fault(e)));
     routes.error(404, "*", c -> unsaid(c, 404));
     routes.error(TOO_MUCH, "*", c -> unsaid(c, TOO_MUCH));

@@ -3,15 +3,12 @@ package fettle.desk.web;
 import fettle.machine.text.BookFiles;
 import fettle.machine.text.Parsed;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +35,11 @@ final class Shelf {
 
   Shelf(Path folder) {
     this.folder = folder.toAbsolutePath().normalize();
-    this.history = new History(this.folder.resolve(".history"));
+    this.history = new History(store());
+  }
+
+  private Path store() {
+    return folder.resolve(".history");
   }
 
   History history() {
@@ -101,29 +102,68 @@ final class Shelf {
    */
   void save(Opened seen, Map<String, String> texts, String why, String backTo) {
     synchronized (saving) {
-      Opened now = open();
-      for (String file : texts.keySet()) {
-        if (!file.matches(NAME)) {
-          throw Refused.wrong("'" + file + "' is no file of a book.", "Go back to the book.");
-        }
-        if (!now.mark(file).equals(seen.mark(file))) {
-          throw Refused.overtaken(
-              file + " was changed by another program in the meantime; nothing was written.",
-              "Look at the book as it is now and make your edit again.");
-        }
+      SavingTurn turn = SavingTurn.take(store());
+      try {
+        Opened now = open();
+        texts.keySet().forEach(file -> refuseOvertaken(file, now, seen));
+        List.of("", "changes", "parts", "trials")
+            .forEach(sub -> WholeFile.sweep(folder.resolve(sub)));
+        history.keep(now.files(), "found in the folder", "");
+        writeAll(now, texts, why, backTo);
+      } finally {
+        turn.close();
       }
-      history.keep(now.files(), "found in the folder", "");
+    }
+  }
+
+  private static void refuseOvertaken(String file, Opened now, Opened seen) {
+    if (!file.matches(NAME)) {
+      throw Refused.wrong("'" + file + "' is no file of a book.", "Go back to the book.");
+    }
+    if (!now.mark(file).equals(seen.mark(file))) {
+      throw Refused.overtaken(
+          file + " was changed by another program in the meantime; nothing was written.",
+          "Look at the book as it is now and make your edit again.");
+    }
+  }
+
+  /** Writes all of the texts and their version, or, if the disk refuses one, none of them. */
+  private void writeAll(Opened now, Map<String, String> texts, String why, String backTo) {
+    Map<String, String> written = new LinkedHashMap<>();
+    try {
       for (Map.Entry<String, String> file : texts.entrySet()) {
         write(file.getKey(), file.getValue());
+        written.put(file.getKey(), file.getValue());
       }
       history.keep(open().files(), why, backTo);
+    } catch (Refused refused) {
+      putBack(now, written, refused);
+      throw refused;
+    }
+  }
+
+  /** Puts back what stood there before, except where somebody else has written since. */
+  private void putBack(Opened before, Map<String, String> written, Refused refused) {
+    try {
+      for (Map.Entry<String, String> file : written.entrySet()) {
+        String name = file.getKey();
+        if (open().text(name).orElse("").equals(file.getValue())) {
+          write(name, before.text(name).orElse(""));
+        }
+      }
+    } catch (Refused again) {
+      throw Refused.partly(
+          "Not all could be written, and what was written could not be put back ("
+              + String.join(", ", written.keySet())
+              + "): "
+              + refused.words());
     }
   }
 
   /** Brings back the texts of a version. */
   void restore(Opened seen, String version, String why) {
     Map<String, String> then = history.texts(version);
-    Map<String, String> texts = new java.util.LinkedHashMap<>();
+    Map<String, String> texts = new LinkedHashMap<>();
     Set<String> names = new LinkedHashSet<>(then.keySet());
     names.addAll(seen.files().texts().keySet());
     for (String name : names) {
@@ -165,39 +205,10 @@ final class Shelf {
         Files.deleteIfExists(file);
       } else {
         Files.createDirectories(parent);
-        replace(parent, file, text);
+        WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
       }
     } catch (IOException e) {
-      throw Refused.disk(name + " could not be written: " + e.getMessage());
-    }
-  }
-
-  /** Writes beside the file, forces it to the disk, then lets it take the file's place at once. */
-  private static void replace(Path parent, Path file, String text) throws IOException {
-    Path fresh = Files.createTempFile(parent, ".fettle-", ".part");
-    try {
-      try (FileChannel channel = FileChannel.open(fresh, StandardOpenOption.WRITE)) {
-        ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
-        while (bytes.hasRemaining()) {
-          channel.write(bytes);
-        }
-        channel.force(true);
-      }
-      keepPermissions(file, fresh);
-      Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(fresh);
-    }
-  }
-
-  private static void keepPermissions(Path from, Path to) throws IOException {
-    boolean posix = Files.getFileStore(to).supportsFileAttributeView("posix");
-    if (posix) {
-      Files.setPosixFilePermissions(
-          to,
-          Files.exists(from)
-              ? Files.getPosixFilePermissions(from)
-              : java.nio.file.attribute.PosixFilePermissions.fromString("rw-r--r--"));
+      throw Refused.unwritten(name + " could not be written", e);
     }
   }
 }

@@ -1,208 +1,127 @@
 package fettle.desk.web;
 
-import fettle.machine.state.Book;
-import fettle.machine.text.BookFiles;
-import fettle.machine.text.Parsed;
-import fettle.machine.text.Problem;
-import java.io.BufferedReader;
+import fettle.desk.fuzz.SmallBook;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Kills desks at random moments while values are written through them, again and again on one and
  * the same book, and looks after each kill whether the book opens, whether every value that was
- * confirmed is there, and whether the history still takes new versions. Started by hand: {@code
- * kills seed}. Every third time two desks are open on the book.
+ * confirmed is there and none that was never sent, and whether the history can be read. Every third
+ * time two desks are open on the book; every tenth time the desk dies while it is still starting or
+ * before the first write is confirmed. Started by hand: {@code KILLS SEED}.
  */
 final class CrashHarness {
 
-  private static final int WAITS = 1500;
-  private static final int LONGEST = 1000;
+  private static final int WAITS = 60_000;
+  private static final int LONGEST = 400;
+  private static final int LONGEST_START = 1_500;
   private static final List<String> PLACES =
       List.of(
           "machine.yaml members.saddle.mass",
-          "machine.yaml members.headstock.mass",
-          "changes/long-bed.yaml hours",
-          "changes/gearbox.yaml hours");
+          "machine.yaml members.bed.mass",
+          "changes/heavier-bed.yaml hours",
+          "changes/lighter-saddle.yaml hours");
 
   private final Path book;
+  private final DeskProcess.Starter starter;
   private final Random random;
-  private final HttpClient client =
-      HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(5)).build();
-  private final Map<String, Integer> confirmed = new ConcurrentHashMap<>();
-  private final Map<String, Integer> sent = new ConcurrentHashMap<>();
-  private final AtomicInteger saves = new AtomicInteger();
+  private final Load.Account account = new Load.Account();
+  private final List<Throwable> faults = java.util.Collections.synchronizedList(new ArrayList<>());
+  private int killed;
 
-  private CrashHarness(Path book, long seed) {
+  CrashHarness(Path book, DeskProcess.Starter starter, long seed) {
     this.book = book;
+    this.starter = starter;
     this.random = new Random(seed);
   }
 
   /** Kills as often as the first argument says; the second is the seed. */
   public static void main(String[] args) throws Exception {
-    int kills = Integer.parseInt(args[0]);
-    Path book = Files.createTempDirectory("fettle-crash-");
-    OpenDesk.copyDemo(book);
-    CrashHarness harness = new CrashHarness(book, Long.parseLong(args[1]));
-    for (int kill = 1; kill <= kills; kill++) {
-      harness.round(kill);
-      if (kill % 10 == 0 || kill == kills) {
-        System.out.println(
-            kill + " kills, " + harness.saves.get() + " confirmed writes, none lost");
+    shared(Long.parseLong(args[1])).kill(Integer.parseInt(args[0]));
+  }
+
+  /** Returns a harness on a book of its own, whose desks share one archive of classes. */
+  static CrashHarness shared(long seed) throws IOException, InterruptedException {
+    Path folder = Files.createTempDirectory("fettle-crash-");
+    Path book = SmallBook.write(Files.createDirectory(folder.resolve("book")));
+    return new CrashHarness(book, DeskProcess.Starter.shared(folder, book), seed);
+  }
+
+  /** Kills that many desks and tells the counts now and then. */
+  void kill(int kills) throws IOException, InterruptedException {
+    for (int round = 1; killed < kills; round++) {
+      round(round);
+      if (round % 10 == 0 || killed >= kills) {
+        System.out.println(counts());
       }
     }
   }
 
-  private void round(int kill) throws Exception {
-    List<Process> desks = new ArrayList<>();
+  /** Returns how often desks were killed, and what they had confirmed by then. */
+  String counts() {
+    return killed + " kills, " + account.saves() + " confirmed writes, none lost";
+  }
+
+  int killed() {
+    return killed;
+  }
+
+  int saves() {
+    return account.saves();
+  }
+
+  /** Opens desks, writes through them, kills them and looks at the book. */
+  void round(int round) throws IOException, InterruptedException {
+    List<DeskProcess> desks = new ArrayList<>();
     List<Thread> writers = new ArrayList<>();
+    int count = round % 3 == 0 ? 2 : 1;
+    int before = account.saves();
     try {
-      for (int d = 0; d < (kill % 3 == 0 ? 2 : 1); d++) {
-        Process desk = started();
+      for (int d = 0; d < count; d++) {
+        DeskProcess desk = starter.open(book);
         desks.add(desk);
-        String address = address(desk);
-        for (int w = d; w < PLACES.size(); w += kill % 3 == 0 ? 2 : 1) {
-          String place = PLACES.get(w);
-          Thread writer = new Thread(() -> write(address, place));
-          writers.add(writer);
-          writer.start();
+        for (int w = d; w < PLACES.size(); w += count) {
+          writers.add(writer(desk, PLACES.get(w)));
         }
       }
-      int before = saves.get();
-      for (int i = 0; i < WAITS && saves.get() == before; i++) {
-        Thread.sleep(20);
+      if (round % 10 == 0) {
+        Thread.sleep(random.nextInt(LONGEST_START));
+      } else {
+        awaitSave(before);
+        Thread.sleep(random.nextInt(LONGEST));
       }
-      Thread.sleep(random.nextInt(LONGEST));
     } finally {
-      desks.forEach(Process::destroyForcibly);
+      desks.forEach(DeskProcess::kill);
     }
-    for (Process desk : desks) {
-      desk.waitFor();
-    }
+    killed += desks.size();
     for (Thread writer : writers) {
       writer.join();
     }
-    look(kill);
-  }
-
-  private Process started() throws IOException {
-    return new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-XX:TieredStopAtLevel=1",
-            "-XX:+UseSerialGC",
-            "-cp",
-            System.getProperty("java.class.path"),
-            "fettle.desk.cli.Main",
-            "desk",
-            book.toString(),
-            "--port",
-            "0",
-            "--no-browser")
-        .redirectError(ProcessBuilder.Redirect.DISCARD)
-        .start();
-  }
-
-  private static String address(Process desk) throws IOException {
-    BufferedReader out =
-        new BufferedReader(new InputStreamReader(desk.getInputStream(), StandardCharsets.UTF_8));
-    for (String line = out.readLine(); line != null; line = out.readLine()) {
-      if (line.startsWith("http://")) {
-        return line.strip();
-      }
+    if (!faults.isEmpty()) {
+      throw new IllegalStateException("kill " + killed, faults.get(0));
     }
-    throw new IllegalStateException("the desk did not open");
+    account.look(book, "kill " + killed);
   }
 
-  /** Writes one value after another until the desk is gone. */
-  private void write(String address, String place) {
-    String file = place.substring(0, place.indexOf(' '));
-    String path = place.substring(place.indexOf(' ') + 1);
-    String unit = path.endsWith("mass") ? " kg" : " h";
-    try {
-      while (true) {
-        int next = Math.max(sent.getOrDefault(place, 100), 100) + 1;
-        String query = "value?file=" + OpenDesk.coded(file) + "&path=" + OpenDesk.coded(path);
-        String page = send(HttpRequest.newBuilder(URI.create(address + query))).body();
-        sent.put(place, next);
-        String form =
-            OpenDesk.coded(
-                Map.of(
-                    "token",
-                    OpenDesk.hidden(page, "token"),
-                    "mark",
-                    OpenDesk.hidden(page, "mark"),
-                    "file",
-                    file,
-                    "path",
-                    path,
-                    "v",
-                    next + unit,
-                    "do",
-                    "write"));
-        HttpResponse<String> answer =
-            send(
-                HttpRequest.newBuilder(URI.create(address + "value"))
-                    .header("Content-Type", "application/x-www-form-urlencoded")
-                    .POST(HttpRequest.BodyPublishers.ofString(form)));
-        if (answer.statusCode() == 303) {
-          confirmed.put(place, next);
-          saves.incrementAndGet();
-        } else if (answer.statusCode() != 409) {
-          throw new IllegalStateException(
-              place + " answers " + answer.statusCode() + answer.body());
-        }
-      }
-    } catch (IOException e) {
-      // the desk was killed
-    } catch (InterruptedException e) {
-      throw new IllegalStateException(e);
+  private void awaitSave(int before) throws InterruptedException {
+    for (int i = 0; i < WAITS && account.saves() == before && faults.isEmpty(); i++) {
+      Thread.sleep(5);
+    }
+    if (account.saves() == before) {
+      throw new IllegalStateException("no write was confirmed within five minutes");
     }
   }
 
-  private HttpResponse<String> send(HttpRequest.Builder request)
-      throws IOException, InterruptedException {
-    return client.send(
-        request.timeout(Duration.ofSeconds(60)).build(), HttpResponse.BodyHandlers.ofString());
-  }
-
-  private void look(int kill) {
-    Parsed<BookFiles> read = BookFiles.read(book);
-    BookFiles files = read.orThrow(() -> lost(kill, read.problems()));
-    Parsed<Book> sound = Book.checked(files);
-    sound.orThrow(() -> lost(kill, sound.problems()));
-    for (Map.Entry<String, Integer> one : confirmed.entrySet()) {
-      String place = one.getKey();
-      String file = place.substring(0, place.indexOf(' '));
-      String path = place.substring(place.indexOf(' ') + 1);
-      Spot spot = Opened.of(files).spots().at(file, path).orElseThrow();
-      String text = spot.scalar().text();
-      int there = Integer.parseInt(text.substring(0, text.indexOf(' ')));
-      if (there < one.getValue() || there > sent.getOrDefault(place, there)) {
-        throw new IllegalStateException(
-            "kill " + kill + ": " + place + " says " + text + ", confirmed " + confirmed);
-      }
-    }
-    History history = new History(book.resolve(".history"));
-    if (saves.get() > 0 && history.versions().isEmpty()) {
-      throw new IllegalStateException("kill " + kill + ": the history is empty");
-    }
-  }
-
-  private static IllegalStateException lost(int kill, List<Problem> problems) {
-    return new IllegalStateException("kill " + kill + ": the book does not open: " + problems);
+  private Thread writer(DeskProcess desk, String place) {
+    Load load = new Load(desk.address(), account);
+    Thread writer = new Thread(() -> load.untilGone(place));
+    writer.setUncaughtExceptionHandler((t, e) -> faults.add(e));
+    writer.start();
+    return writer;
   }
 }

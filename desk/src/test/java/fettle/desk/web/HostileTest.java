@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -355,6 +356,99 @@ final class HostileTest {
     String page = desk.get("/lathe").body();
     assertThat(page).doesNotContain("style=\"").doesNotContain("<style").doesNotContain("onclick");
     assertThat(page).doesNotContain("https://").doesNotContain("http://");
+  }
+
+  @Test
+  void everyAnswerNamesItsKindAndIsNotKept() {
+    Map<String, String> kinds =
+        Map.of(
+            "/lathe", "text/html",
+            "/nothing", "text/html",
+            "/value", "text/html",
+            "/lathe.json", "application/json",
+            "/assets/desk.css", "text/css",
+            "/assets/desk.js", "text/javascript");
+    kinds.forEach(
+        (page, kind) -> {
+          var headers = desk.get(page).headers();
+          assertThat(headers.firstValue("Content-Type").orElse("").toLowerCase(Locale.ROOT))
+              .as(page)
+              .startsWith(kind)
+              .contains("charset=utf-8");
+          if (!page.startsWith("/assets/")) {
+            assertThat(headers.firstValue("Cache-Control")).as(page).contains("no-store");
+          }
+          assertThat(headers.map().keySet()).noneMatch(h -> h.startsWith("access-control"));
+        });
+  }
+
+  @Test
+  void readingNeverWrites() {
+    String page = desk.get("/value?file=machine.yaml&path=members.saddle.mass").body();
+    String before = desk.text("machine.yaml");
+    String form =
+        OpenDesk.coded(
+            Map.of(
+                "token", OpenDesk.hidden(page, "token"),
+                "mark", OpenDesk.hidden(page, "mark"),
+                "file", "machine.yaml",
+                "path", "members.saddle.mass",
+                "v", "9 kg",
+                "do", "write"));
+    for (String address : List.of("/value", "/undo", "/history", "/what-if", "/new-trial")) {
+      desk.get(address + "?" + form);
+      assertThat(desk.text("machine.yaml")).as(address).isEqualTo(before);
+    }
+  }
+
+  @Test
+  void theTokenStandsInNoAddress() {
+    String token =
+        OpenDesk.hidden(
+            desk.get("/value?file=machine.yaml&path=members.saddle.mass").body(), "token");
+    assertThat(token).hasSizeGreaterThan(20);
+    for (String page : pages(desk)) {
+      assertThat(desk.get(page).body())
+          .as(page)
+          .doesNotContainPattern("(href|src|action)=\"[^\"]*" + token);
+    }
+  }
+
+  @Test
+  void oneRequestCannotBeTwo() throws IOException {
+    String host = "Host: 127.0.0.1:" + desk.port() + "\r\n";
+    String within = "GET /history HTTP/1.1\r\n" + host + "\r\n";
+    String post = "POST /value HTTP/1.1\r\n" + host + "Connection: close\r\n";
+    for (String lengths :
+        List.of(
+            "Content-Length: 3\r\nContent-Length: 90\r\n",
+            "Content-Length: 3\r\nTransfer-Encoding: chunked\r\n",
+            "Transfer-Encoding: chunked, identity\r\n",
+            "Content-Length: -1\r\n",
+            "Content-Length: 1e1\r\n")) {
+      String answer = raw(post + lengths + "\r\n0\r\n\r\n" + within);
+      assertThat(answer).as(lengths).matches("(?s)HTTP/1.1 4\\d\\d .*");
+      assertThat(answer.split("HTTP/1.1 ", -1)).as(lengths).hasSize(2);
+    }
+  }
+
+  @Test
+  void slowRequestsHoldNobodyUp() throws IOException {
+    List<Socket> slow = new java.util.ArrayList<>();
+    try {
+      for (int i = 0; i < 300; i++) {
+        Socket socket = new Socket(java.net.InetAddress.getLoopbackAddress(), desk.port());
+        slow.add(socket);
+        socket
+            .getOutputStream()
+            .write("GET /lathe HTTP/1.1\r\nHost:".getBytes(StandardCharsets.UTF_8));
+      }
+      assertThat(desk.get("/lathe").statusCode()).isEqualTo(200);
+    } finally {
+      for (Socket socket : slow) {
+        socket.close();
+      }
+    }
   }
 
   @Test

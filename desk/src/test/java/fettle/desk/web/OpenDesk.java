@@ -43,7 +43,7 @@ final class OpenDesk implements AutoCloseable {
   }
 
   /** Opens a book where it lies. */
-  static OpenDesk at(Path book) {
+  static OpenDesk of(Path book) {
     return new OpenDesk(book);
   }
 

@@ -130,6 +130,17 @@ final class SavingTest {
   }
 
   @Test
+  void whatAKilledDeskHadBegunIsSweptUp() {
+    desk.write(".fettle-123.part", "name: half a la");
+    desk.write("changes/.fettle-456.part", "");
+    desk.write("changes/.my-own.part", "stays");
+    assertThat(desk.edit("machine.yaml", SADDLE, "4.4 kg").statusCode()).isEqualTo(303);
+    assertThat(desk.file(".fettle-123.part")).doesNotExist();
+    assertThat(desk.file("changes/.fettle-456.part")).doesNotExist();
+    assertThat(desk.file("changes/.my-own.part")).exists();
+  }
+
+  @Test
   void everyVersionCanBeLookedAtAndBroughtBack() {
     String first = desk.text("machine.yaml");
     desk.edit("machine.yaml", SADDLE, "4.4 kg");

@@ -80,7 +80,7 @@ final class WalkTest {
     assertThat(told("new", book.toString(), "--like", "mini-inch"))
         .contains("asks for your lathe's sizes one by one");
     try (Browser browser = Browser.open();
-        OpenDesk desk = OpenDesk.at(book)) {
+        OpenDesk desk = OpenDesk.of(book)) {
       Page page = browser.page(820, 1100, ColorScheme.LIGHT);
       described(page, desk);
       thoughtOf(page, desk);
