@@ -18,6 +18,7 @@ import fettle.sheets.page.Heads;
 import fettle.sheets.page.Sheet;
 import fettle.sheets.svg.SvgSheet;
 import fettle.sheets.template.DialTemplate;
+import fettle.sheets.template.DividingHead;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +49,7 @@ class SheetsTest {
   void dialTemplateIsFlawlessAndUnchanged() {
     Turned dial = (Turned) SampleParts.dial();
     Turned.Graduations g = (Turned.Graduations) dial.operations().get(0);
-    Sheet template = DialTemplate.of(dial.heading(), HEADS, g, 50, 0.1, fettle.sheets.template.DividingHead.USUAL);
+    Sheet template = DialTemplate.of(dial.heading(), HEADS, g, 50, 0.1, DividingHead.USUAL);
     assertThat(Judge.faults(template)).isEmpty();
     Golden.check("dial-template.svg", SvgSheet.of(template));
   }

@@ -200,12 +200,11 @@ final class GeometryCheck {
   }
 
   private void againstOthers(String label, Geometry.Zone z) {
-    for (Geometry.Zone other : geometry.on(z.on())) {
-      if (other == z) {
-        continue;
-      }
+    List<Geometry.Zone> all = geometry.on(z.on());
+    for (Geometry.Zone other : all) {
       boolean same = other.what() == z.what() && other.to().equals(z.to());
-      if (same && geometry.tolerances().indexOf(other) < geometry.tolerances().indexOf(z)) {
+      boolean twice = same && all.stream().filter(other::equals).count() > 1;
+      if (twice || (same && !other.equals(z) && all.indexOf(other) < all.indexOf(z))) {
         stop(label, "it is asked for twice");
       } else if (holds(other, z) && z.width() >= other.width()) {
         doubts.add(

@@ -328,7 +328,7 @@ final class Plan {
   boolean clearBelow(double low, double high) {
     return linear.stream()
         .filter(d -> d.side() == Side.BELOW)
-        .noneMatch(d -> d.low() > low && d.low() < high || (d.high() > low && d.high() < high));
+        .noneMatch(d -> (d.low() > low && d.low() < high) || (d.high() > low && d.high() < high));
   }
 
   /** Puts a heading over the view. */

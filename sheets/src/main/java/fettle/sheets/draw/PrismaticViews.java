@@ -136,7 +136,7 @@ final class PrismaticViews {
         marks.axes().stream()
             .filter(
                 a ->
-                    section && inPlane(a.from()) && inPlane(a.to())
+                    (section && inPlane(a.from()) && inPlane(a.to()))
                         || (endOn(a.from(), a.to(), l) && isSeen(a, l)))
             .toList(),
         marks.threads().stream()

@@ -1,8 +1,8 @@
 package fettle.sheets.template;
 
 import fettle.mechanics.base.Source;
-import fettle.parts.recipe.Heading;
 import fettle.mechanics.stock.Stock;
+import fettle.parts.recipe.Heading;
 import fettle.parts.recipe.Turned;
 import fettle.sheets.dimension.Values;
 import fettle.sheets.draw.Table;

@@ -16,11 +16,11 @@ import fettle.sheets.page.Scale;
 import fettle.sheets.page.Sheet;
 import fettle.sheets.page.TitleBlock;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * Where the devices of a control box sit: the plate beside the front, both seen from the front, and
@@ -69,8 +69,7 @@ public final class PanelSheet {
   public record Front(double width, double height, Map<String, Panel.Opening> openings) {
     /** Keeps its own copy. */
     public Front {
-      openings =
-          Collections.unmodifiableMap(new LinkedHashMap<>(openings));
+      openings = Collections.unmodifiableMap(new LinkedHashMap<>(openings));
     }
   }
 
