@@ -47,9 +47,9 @@ class BoxGearingTest {
     assertThat(forecast.err()).isEmpty();
     assertThat(forecast.out()).containsPattern("Gearbox of \\d+ wheels").contains("exactly");
     String out = folder.resolve("sheets").toString();
-    Told sheets = Told.of("sheets", book, "--change", "small-box", "--out", out);
+    String part = "small-box-cone-gear-20";
+    Told sheets = Told.of("sheets", book, "--change", "small-box", "--part", part, "--out", out);
     assertThat(sheets.status()).isZero();
-    assertThat(Files.exists(Path.of(out, "small-box", "assembly.pdf"))).isTrue();
     assertThat(Files.readString(Path.of(out, "small-box", "small-box-cone-gear-20.svg")))
         .contains("Span over 3 teeth");
     Told route = Told.of("route", book, "small-box-cone-gear-20");
@@ -84,7 +84,7 @@ class BoxGearingTest {
         Told.of("gearing", Told.DEMO, "box", "--wanted", WANTED, "--centres", "32.3 mm", "--json");
     assertThat(told.status()).isZero();
     assertThat(told.out()).contains("\"format\" : \"fettle gearing box 1\"");
-    assertThat(told.out()).containsPattern("\"shift\" : 0\\.[0-9]*[1-9]");
+    assertThat(told.out()).containsPattern("\"shift\" : -?0\\.[0-9]*[1-9]");
   }
 
   @Test

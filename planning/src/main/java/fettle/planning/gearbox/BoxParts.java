@@ -21,6 +21,7 @@ record BoxParts(SettledBox box, String key) {
   private static final double SHORT = 16;
   private static final double LONG = 40;
   private static final double END = 2;
+  private static final double SHORTEST = 30;
   private static final double RING = 3;
   private static final double ALLOWANCE = 3;
 
@@ -233,7 +234,7 @@ record BoxParts(SettledBox box, String key) {
         + "    - cylinder: {name: seat, diameter: "
         + mm(box.shaft())
         + " h6, length: "
-        + mm(seat + 2 * END)
+        + mm(Math.max(seat, SHORTEST) + 2 * END)
         + ", end-chamfer: 0.5 mm, Ra: 0.8 µm}\n"
         + "    - cylinder: {name: right journal, diameter: "
         + mm(box.shaft() - JOURNAL)

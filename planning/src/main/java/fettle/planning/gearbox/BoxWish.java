@@ -4,7 +4,6 @@ import fettle.machine.dictionary.Values;
 import fettle.machine.text.Quantity;
 import fettle.mechanics.base.Numbers;
 import fettle.mechanics.base.Ratio;
-import fettle.mechanics.base.Unit;
 import fettle.mechanics.gears.GearboxSearch;
 import fettle.mechanics.gears.ThreadPitches;
 import java.util.ArrayList;
@@ -39,12 +38,12 @@ public record BoxWish(List<Ratio> leads, List<Ratio> perInch) {
         : of(said);
   }
 
-  /** Sorts leads by the unit they are written in: inches and threads per inch, or anything else. */
+  /** Sorts leads by how they are written: with inches and threads per inch in them, or without. */
   public static BoxWish of(List<Quantity> wanted) {
     List<Ratio> leads = new ArrayList<>();
     List<Ratio> perInch = new ArrayList<>();
     for (Quantity lead : wanted) {
-      if (lead.unit() == Unit.MM) {
+      if (lead.exact().inch() == 0) {
         leads.add(lead.exact().folded());
       } else {
         perInch.add(Ratio.INCH.over(lead.exact()).folded());
