@@ -20,7 +20,7 @@ import org.openjdk.jmh.annotations.Warmup;
 /** All trains of two, four and six wheels, first call in a fresh process. */
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(5)
+@Fork(10)
 @Warmup(iterations = 0)
 @Measurement(iterations = 1)
 public class TrainSearch {
@@ -54,8 +54,9 @@ public class TrainSearch {
     return ChangeGearSearch.search(stock.query);
   }
 
-  /** Every train, one after the other. */
+  /** Every train, one after the other; it takes seconds, so fewer calls tell enough. */
   @Benchmark
+  @Fork(3)
   public List<ChangeGearSearch.Listing> enumeration(Few few) {
     return PlainTrains.search(few.query, few.banjo);
   }

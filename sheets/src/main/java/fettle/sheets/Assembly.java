@@ -7,12 +7,8 @@ import fettle.mechanics.bearings.BoundaryDimensions;
 import fettle.mechanics.bearings.Designation;
 import fettle.sheets.draw.AssemblyDraught;
 import fettle.sheets.draw.Item;
-import fettle.sheets.judge.Judge;
 import fettle.sheets.page.Heads;
 import fettle.sheets.page.Sheet;
-import fettle.sheets.pdf.PdfSheets;
-import fettle.sheets.svg.SvgSheet;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -164,8 +160,14 @@ public record Assembly(
 
   /** Returns the drawing number of the assembly. */
   public String number() {
+    return number(change, "");
+  }
+
+  /** Returns the drawing number of a sheet that belongs to a whole change. */
+  static String number(Change change, String ending) {
     String number = change.key().toUpperCase(java.util.Locale.ROOT);
-    return number.length() <= LONGEST_NUMBER ? number : number.substring(0, LONGEST_NUMBER);
+    int room = LONGEST_NUMBER - ending.length();
+    return (number.length() <= room ? number : number.substring(0, room)) + ending;
   }
 
   /** Draws the sheet. */
@@ -176,9 +178,6 @@ public record Assembly(
   /** Draws the sheet and looks it over. */
   public PlanFiles files(Heads heads) {
     Sheet sheet = sheet(heads);
-    Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put("svg", SvgSheet.of(sheet).getBytes(StandardCharsets.UTF_8));
-    files.put("pdf", PdfSheets.of(List.of(sheet)));
-    return new PlanFiles(sheet, files, Judge.faults(sheet));
+    return PlanFiles.of(sheet, List.of());
   }
 }

@@ -7,9 +7,13 @@ import fettle.parts.recipe.Recipe;
 import fettle.parts.solid.Bodies;
 import fettle.parts.solid.Brep;
 import fettle.parts.solid.Mesh;
+import fettle.sheets.judge.Judge;
 import fettle.sheets.page.Heads;
 import fettle.sheets.page.Sheet;
+import fettle.sheets.pdf.PdfSheets;
+import fettle.sheets.svg.SvgSheet;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +36,21 @@ public record PlanFiles(Sheet sheet, Map<String, byte[]> bytes, List<String> fau
   public PlanFiles {
     bytes = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(bytes));
     faults = List.copyOf(faults);
+  }
+
+  /**
+   * Writes a sheet that shows no single part.
+   *
+   * @param sheet the sheet
+   * @param faults what is wrong besides what its looks tell
+   */
+  static PlanFiles of(Sheet sheet, List<String> faults) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("svg", SvgSheet.of(sheet).getBytes(StandardCharsets.UTF_8));
+    files.put("pdf", PdfSheets.of(List.of(sheet)));
+    List<String> all = new ArrayList<>(Judge.faults(sheet));
+    all.addAll(faults);
+    return new PlanFiles(sheet, files, all);
   }
 
   /**

@@ -88,6 +88,26 @@ class DemoSheetsTest {
     Golden.check("dunlin-85/assembly-" + assembly.change().key() + ".svg", SvgSheet.of(sheet));
   }
 
+  @TestFactory
+  Stream<DynamicTest> sheetsBesideParts() {
+    return book.orElseThrow().changes().values().stream()
+        .flatMap(c -> BesideParts.of(book.orElseThrow(), c, parts).stream())
+        .map(one -> DynamicTest.dynamicTest(one.name(), () -> beside(one)));
+  }
+
+  private static void beside(BesideParts one) {
+    PlanFiles files = one.draw().apply(heads());
+    assertThat(files.faults()).isEmpty();
+    Golden.check("dunlin-85/" + one.name() + ".svg", SvgSheet.of(files.sheet()));
+  }
+
+  @Test
+  void dialsHaveTemplatesAndTheControlBoxALayout() {
+    assertThat(sheetsBesideParts().map(DynamicTest::getDisplayName))
+        .containsExactlyInAnyOrder(
+            "control-box", "cross-dial-template", "saddle-dial-ring-template");
+  }
+
   @Test
   void theBookHasPartsOfEveryFamilyAndAssemblies() {
     Set<String> numbers = new HashSet<>();

@@ -33,7 +33,8 @@ final class PartsByLot {
   /** Returns the part of that number. */
   static Recipe part(long seed) {
     PartsByLot p = new PartsByLot(seed * 7919 + 17);
-    return p.lot.nextInt(3) == 0 ? p.block() : p.turned();
+    Recipe bare = p.lot.nextInt(3) == 0 ? p.block() : p.turned();
+    return GeometryByLot.of(bare, seed);
   }
 
   private int between(int low, int high) {

@@ -1,11 +1,13 @@
 package fettle.sheets;
 
 import fettle.parts.recipe.Bore;
+import fettle.parts.recipe.Characteristic;
 import fettle.parts.recipe.Edge;
 import fettle.parts.recipe.End;
 import fettle.parts.recipe.Face;
 import fettle.parts.recipe.Finish;
 import fettle.parts.recipe.Folded;
+import fettle.parts.recipe.Geometry;
 import fettle.parts.recipe.Heading;
 import fettle.parts.recipe.HoleForm;
 import fettle.parts.recipe.Knurl;
@@ -40,7 +42,49 @@ final class SampleParts {
     all.put("bearing-block", block());
     all.put("clamp-lever", lever());
     all.put("chip-guard", guard());
+    all.put("drilled-plate", drilled());
+    all.put("toleranced-journal", journal().with(asked()));
+    all.put("toleranced-block", block().with(askedOfBlock()));
     return all;
+  }
+
+  private static Geometry.Zone zone(Characteristic what, String on, double width, String... to) {
+    boolean round = what == Characteristic.COAXIALITY || what == Characteristic.POSITION;
+    return new Geometry.Zone(
+        what, on, width, round ? Geometry.Shape.ROUND : Geometry.Shape.BETWEEN, List.of(to));
+  }
+
+  /** Every characteristic that a turned part can be held to. */
+  private static Geometry asked() {
+    return new Geometry(
+        List.of(
+            new Geometry.Datum("A", "journal"),
+            new Geometry.Datum("B", "body"),
+            new Geometry.Datum("C", "right face of collar")),
+        List.of(
+            zone(Characteristic.CYLINDRICITY, "journal", 0.004),
+            zone(Characteristic.ROUNDNESS, "body", 0.003),
+            zone(Characteristic.STRAIGHTNESS, "body", 0.005),
+            zone(Characteristic.COAXIALITY, "body", 0.01, "A"),
+            zone(Characteristic.TOTAL_RUN_OUT, "collar", 0.02, "A-B"),
+            zone(Characteristic.RUN_OUT, "left face of collar", 0.01, "A-B"),
+            zone(Characteristic.FLATNESS, "right face of collar", 0.01),
+            zone(Characteristic.PERPENDICULARITY, "right end", 0.02, "A"),
+            zone(Characteristic.POSITION, "oil", 0.2, "C", "A")));
+  }
+
+  private static Geometry askedOfBlock() {
+    return new Geometry(
+        List.of(
+            new Geometry.Datum("A", "bottom"),
+            new Geometry.Datum("B", "bore"),
+            new Geometry.Datum("C", "left")),
+        List.of(
+            zone(Characteristic.FLATNESS, "bottom", 0.02),
+            zone(Characteristic.PARALLELISM, "bore", 0.02, "A"),
+            zone(Characteristic.PARALLELISM, "top", 0.05, "A"),
+            zone(Characteristic.PERPENDICULARITY, "front", 0.03, "B"),
+            zone(Characteristic.POSITION, "feet", 0.2, "A", "C")));
   }
 
   private static Heading heading(String number, String title, String material, double density) {
@@ -169,6 +213,30 @@ final class SampleParts {
             new Prismatic.EdgeBreak("e1", Face.TOP, Face.LEFT, Edge.chamfer(2)),
             new Prismatic.EdgeBreak("e2", Face.TOP, Face.RIGHT, Edge.chamfer(2))),
         EnumSet.allOf(Face.class));
+  }
+
+  /** More than six holes on a face stand in a table. */
+  private static Recipe drilled() {
+    return Prismatic.block(
+        heading("FT-203", "Drilled plate", "S235JR", 7.85e-9),
+        140,
+        90,
+        12,
+        new Prismatic.Holes(
+            "corners",
+            Face.TOP,
+            HoleForm.through(Size.of(6.6)).counterbore(11, 6.6),
+            new Pattern.Grid(10, 10, 2, 2, 120, 70)),
+        new Prismatic.Holes(
+            "row",
+            Face.TOP,
+            HoleForm.tapped(ScrewThread.parse("M5"), HoleForm.THROUGH, HoleForm.THROUGH),
+            new Pattern.Grid(35, 45, 3, 1, 20, 0)),
+        new Prismatic.Holes(
+            "dowel",
+            Face.TOP,
+            HoleForm.through(Size.of(8, "H7")).finish(Finish.cut(0.0016)),
+            new Pattern.At(110, 62)));
   }
 
   private static Recipe lever() {

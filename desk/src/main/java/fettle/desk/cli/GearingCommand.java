@@ -34,11 +34,13 @@ final class GearingCommand implements Command {
         Options.command(
             "gearing",
             "threads: the change gears for every pitch of a list, best first, with what fits the banjo.",
+            "box: the quick-change gearbox with the fewest wheels for the threads of shop.yaml, its wheels,",
+            "shafts and levers settled; --write makes it a change of the book, with recipes for its parts.",
             "TRAIN --travel '25 mm': the teeth of its gear pair that bring a turn nearest to a travel,",
             "on the centres that are there. Every train and every pair is tried; none is missed.");
     spec.addPositional(Options.one("BOOK", "The folder of the book."));
     spec.addPositional(
-        Options.one("threads|TRAIN", "'threads', or the name of a train, in quotes."));
+        Options.one("threads|box|TRAIN", "'threads', 'box', or the name of a train, in quotes."));
     spec.addOption(Options.text("--state", "STATE", "The state of the lathe; else as it stands."));
     spec.addOption(Options.text("--list", "LIST", "Pitches: " + lists() + "; else iso-261."));
     spec.addOption(
@@ -50,6 +52,15 @@ final class GearingCommand implements Command {
     spec.addOption(Options.text("--travel", "LENGTH", "Travel per turn that is wanted."));
     spec.addOption(Options.text("--fewest", "TEETH", "Fewest teeth of the driving gear; else 12."));
     spec.addOption(Options.text("--most", "TEETH", "Most teeth of the driven gear; else 80."));
+    spec.addOption(
+        Options.text(
+            "--wanted", "LEADS", "For a box: its leads, such as '0.5 mm, 1 mm, 16 tpi'."));
+    spec.addOption(
+        Options.text("--centres", "LENGTH", "For a box: distance of the multiplier's shafts."));
+    spec.addOption(
+        Options.text("--thrust", "FORCE", "For a box: force along the lead screw; else 1000 N."));
+    spec.addOption(Options.text("--write", "NAME", "Write the box as the change NAME."));
+    spec.addOption(Options.flag("--replace", "Write over files that are there."));
     spec.addOption(Options.flag("--json", "Write JSON."));
     return spec;
   }
@@ -64,6 +75,8 @@ final class GearingCommand implements Command {
     try {
       if (given.word(1).equals("threads")) {
         threads(book, machine, given, terminal);
+      } else if (given.word(1).equals("box")) {
+        new BoxGearing(given, terminal, book, machine, cutting(book, machine)).run();
       } else {
         travel(machine, given, terminal);
       }
@@ -74,15 +87,7 @@ final class GearingCommand implements Command {
   }
 
   private static void threads(Book book, Machine machine, ParseResult given, Terminal terminal) {
-    ScrewCutting cutting =
-        machine.trains().values().stream()
-            .flatMap(t -> ScrewCutting.of(machine, t, book.shop()).stream())
-            .findFirst()
-            .orElseThrow(
-                () ->
-                    Failure.notComputed(
-                        "no train of this state cuts threads with change gears; it needs a train with"
-                            + " 'use: screw cutting', a banjo in machine.yaml and change gears in shop.yaml"));
+    ScrewCutting cutting = cutting(book, machine);
     List<String> names = new ArrayList<>();
     List<Ratio> leads = new ArrayList<>();
     wanted(given, names, leads);
@@ -101,6 +106,18 @@ final class GearingCommand implements Command {
         .out()
         .println(
             "Isolate the lathe before gears are touched; close the cover before the spindle turns.");
+  }
+
+  private static ScrewCutting cutting(Book book, Machine machine) {
+    return machine.trains().values().stream()
+        .flatMap(t -> ScrewCutting.of(machine, t, book.shop()).stream())
+        .findFirst()
+        .orElseThrow(
+            () ->
+                Failure.notComputed(
+                    "no train of this state cuts threads with change gears; it needs a train with"
+                        + " 'use: screw cutting', a banjo in machine.yaml and change gears in"
+                        + " shop.yaml"));
   }
 
   private static void table(List<String> names, ChangeGearSearch.Result result, Terminal terminal) {

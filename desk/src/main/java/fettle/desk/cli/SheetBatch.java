@@ -2,6 +2,7 @@ package fettle.desk.cli;
 
 import fettle.machine.made.MadePart;
 import fettle.sheets.Assembly;
+import fettle.sheets.BesideParts;
 import fettle.sheets.PlanFiles;
 import fettle.sheets.page.Heads;
 import fettle.sheets.revision.Revision;
@@ -103,6 +104,12 @@ final class SheetBatch {
   void assembly(Assembly assembly) {
     String sheet = assembly.change().key() + "/assembly";
     sheet(sheet, assembly.change().title(), assembly.content(), Assembly.ENDINGS, assembly::files);
+    progress(1, 1, 0);
+  }
+
+  /** Draws a sheet that shows no single part. */
+  void beside(String change, BesideParts one) {
+    sheet(change + "/" + one.name(), one.title(), one.content(), BesideParts.ENDINGS, one.draw());
     progress(1, 1, 0);
   }
 

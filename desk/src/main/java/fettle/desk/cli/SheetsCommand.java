@@ -3,9 +3,11 @@ package fettle.desk.cli;
 import fettle.machine.made.MadePart;
 import fettle.machine.made.MadeParts;
 import fettle.machine.state.Book;
+import fettle.machine.state.Change;
 import fettle.machine.text.Parsed;
 import fettle.parts.check.Doubt;
 import fettle.sheets.Assembly;
+import fettle.sheets.BesideParts;
 import fettle.sheets.page.Heads;
 import java.util.List;
 import java.util.Objects;
@@ -20,8 +22,9 @@ final class SheetsCommand implements Command {
             "sheets",
             "Draws the parts made for the changes of a book: a sheet as SVG and PDF, the solid as"
                 + " STEP",
-            "and 3MF, and an assembly sheet with its parts list for each change that has one. The"
-                + " file",
+            "and 3MF, and an assembly sheet with its parts list for each change that has one; the"
+                + " template",
+            "of each graduated dial, and the layout of a control box. The file",
             "revisions.csv in DIR keeps which revision of each sheet is out: a sheet whose part has"
                 + " not",
             "changed stays as it is, byte by byte; one whose part has changed gets the next"
@@ -54,10 +57,11 @@ final class SheetsCommand implements Command {
             terminal);
     batch.parts(parts);
     if (given.option("--part", "").isEmpty()) {
-      changes.forEach(
-          key ->
-              Assembly.of(Objects.requireNonNull(book.changes().get(key)), parts)
-                  .ifPresent(batch::assembly));
+      for (String key : changes) {
+        Change change = Objects.requireNonNull(book.changes().get(key));
+        Assembly.of(change, parts).ifPresent(batch::assembly);
+        BesideParts.of(book, change, parts).forEach(one -> batch.beside(key, one));
+      }
     }
     batch.finish();
     if (given.on("--json")) {

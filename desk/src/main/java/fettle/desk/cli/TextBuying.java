@@ -11,6 +11,7 @@ final class TextBuying {
   static String text(BuyingList buying) {
     StringBuilder out =
         new StringBuilder("TO BUY (prices are the owner's; '?' where none is given)\n");
+    String row = "  [ ] %4d x %-" + widest(buying) + "s  %-24s %10s%s%n";
     String change = "";
     for (BuyingList.Line line : buying.lines()) {
       if (!line.change().equals(change)) {
@@ -21,9 +22,9 @@ final class TextBuying {
       out.append(
           String.format(
               Locale.ROOT,
-              "  [ ] %4d x %-34s %-32s %10s%s%n",
+              row,
               line.quantity(),
-              line.designation().isEmpty() ? line.what() : line.designation(),
+              wanted(line),
               line.name(),
               sum,
               line.inHand()
@@ -58,6 +59,14 @@ final class TextBuying {
             "together",
             money(buying.costs().stream().mapToDouble(BuyingList.Cost::listed).sum())));
     return out.toString().stripTrailing();
+  }
+
+  private static String wanted(BuyingList.Line line) {
+    return line.designation().isEmpty() ? line.what() : line.designation();
+  }
+
+  private static int widest(BuyingList buying) {
+    return Math.max(1, buying.lines().stream().mapToInt(l -> wanted(l).length()).max().orElse(1));
   }
 
   private static String money(double amount) {

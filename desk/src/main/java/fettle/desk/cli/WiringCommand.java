@@ -1,15 +1,23 @@
 package fettle.desk.cli;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import fettle.machine.dictionary.Values;
+import fettle.machine.made.MadePart;
+import fettle.machine.made.MadeParts;
 import fettle.machine.state.Book;
 import fettle.machine.state.Stage;
 import fettle.machine.state.State;
+import fettle.machine.text.Parsed;
+import fettle.machine.topics.Panel;
 import fettle.machine.topics.Wiring;
 import fettle.mechanics.electrics.ElectricsReckoners;
+import fettle.sheets.PanelLayout;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** {@code fettle wiring}: the wires and terminals of the control box, for planning. */
 final class WiringCommand implements Command {
@@ -19,7 +27,8 @@ final class WiringCommand implements Command {
     CommandSpec spec =
         Options.command(
             "wiring",
-            "The wiring list and terminal plan of the control box, and what is wrong with them.",
+            "The wiring list, terminal plan and device list of the control box, and what is wrong with"
+                + " them.",
             "Planning help and no design; a licensed electrician connects and tests.");
     spec.addPositional(Options.one("BOOK", "The folder of the book."));
     spec.addPositional(Options.many("CHANGE", "Changes to take in, as their files are called."));
@@ -44,15 +53,59 @@ final class WiringCommand implements Command {
                         "no control box is described in this state; write 'control box:' into"
                             + " machine.yaml or into a change"));
     Wiring wiring = Wiring.of(box);
+    Optional<Panel> panel = panel(book, keys, box);
+    List<String> wrong = new ArrayList<>(wiring.wrong());
+    panel.ifPresent(p -> wrong.addAll(p.wrong(wiring)));
     if (given.on("--json")) {
-      terminal.out().println(json(wiring));
+      terminal.out().println(json(wiring, panel, wrong));
     } else {
-      text(wiring, terminal.out());
+      text(wiring, panel, wrong, terminal.out());
     }
     return ExitStatus.DONE;
   }
 
-  private static void text(Wiring wiring, PrintStream out) {
+  /** The front's openings are those of its recipe. */
+  private static Optional<Panel> panel(Book book, List<String> keys, Values box) {
+    if (box.block("plate").isEmpty()) {
+      return Optional.empty();
+    }
+    Parsed<List<MadePart>> read = MadeParts.of(book, keys);
+    List<MadePart> parts = read.orThrow(() -> Failure.input(read.problems()));
+    return Panel.of(box, PanelLayout.front(box, parts).openings());
+  }
+
+  private static void devices(Panel panel, PrintStream out) {
+    String row = "  %-5s %-32s %-16s %-22s %8s %8s  %s";
+    out.println("\nDEVICES, places on the plate in mm from its lower left corner");
+    out.println(
+        String.format(
+            Locale.ROOT, row, "", "device", "ratings", "sits on", "across", "up", "w x h x d"));
+    for (Panel.Device d : panel.devices()) {
+      boolean inside = d.seat() != Panel.Seat.ELSEWHERE;
+      out.println(
+          String.format(
+                  Locale.ROOT,
+                  row,
+                  d.designation(),
+                  d.what(),
+                  d.rated(),
+                  (d.seat().name().toLowerCase(Locale.ROOT) + " " + d.on()).strip(),
+                  inside ? Words.number(d.left()) : "",
+                  inside ? Words.number(d.low()) : "",
+                  inside
+                      ? Words.number(d.width())
+                          + " x "
+                          + Words.number(d.height())
+                          + " x "
+                          + Words.number(d.depth())
+                      : "")
+              .stripTrailing());
+    }
+    out.println("  'fettle sheets' draws the layout.");
+  }
+
+  private static void text(
+      Wiring wiring, Optional<Panel> panel, List<String> wrong, PrintStream out) {
     String row = "  %-4s %-18s %-26s %-18s %6s  %-13s %7s  %s";
     out.println(ElectricsReckoners.DEFERENCE);
     out.println("\nWIRING LIST");
@@ -85,12 +138,12 @@ final class WiringCommand implements Command {
                         terminal,
                         wires.get(0).potential(),
                         String.join(", ", wires.stream().map(Wiring.Wire::number).toList()))));
-    List<String> wrong = wiring.wrong();
+    panel.ifPresent(p -> devices(p, out));
     out.println(wrong.isEmpty() ? "\nNothing is wrong with the list as such." : "\nWRONG");
     wrong.forEach(w -> out.println("  " + w));
   }
 
-  private static String json(Wiring wiring) {
+  private static String json(Wiring wiring, Optional<Panel> panel, List<String> wrongs) {
     return Json.object(
         json -> {
           json.writeStringField("format", "fettle wiring 1");
@@ -109,11 +162,34 @@ final class WiringCommand implements Command {
             json.writeEndObject();
           }
           json.writeEndArray();
+          json.writeArrayFieldStart("devices");
+          for (Panel.Device d : panel.map(Panel::devices).orElse(List.of())) {
+            device(json, d);
+          }
+          json.writeEndArray();
           json.writeArrayFieldStart("wrong");
-          for (String wrong : wiring.wrong()) {
+          for (String wrong : wrongs) {
             json.writeString(wrong);
           }
           json.writeEndArray();
         });
+  }
+
+  private static void device(JsonGenerator json, Panel.Device d) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("designation", d.designation());
+    json.writeStringField("what", d.what());
+    json.writeStringField("ratings", d.rated());
+    json.writeStringField("seat", d.seat().name().toLowerCase(Locale.ROOT));
+    if (d.seat() != Panel.Seat.ELSEWHERE) {
+      json.writeStringField("on", d.on());
+      Json.number(json, "leftMm", d.left());
+      Json.number(json, "lowMm", d.low());
+      Json.number(json, "widthMm", d.width());
+      Json.number(json, "heightMm", d.height());
+      Json.number(json, "depthMm", d.depth());
+      Json.number(json, "airMm", d.air());
+    }
+    json.writeEndObject();
   }
 }

@@ -19,6 +19,11 @@ final class Words {
         : String.format(Locale.ROOT, "%.2f", value).replaceFirst("0+$", "");
   }
 
+  /** Returns a count with its noun, as '1 change' or '2 changes'. */
+  static String counted(int count, String noun) {
+    return count + " " + noun + (count == 1 ? "" : "s");
+  }
+
   static String points(long cost) {
     return String.format(Locale.ROOT, "%.1f", (double) cost / Worklist.POINT);
   }

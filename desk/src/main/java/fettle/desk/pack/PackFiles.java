@@ -2,6 +2,7 @@ package fettle.desk.pack;
 
 import fettle.machine.made.MadePart;
 import fettle.sheets.Assembly;
+import fettle.sheets.BesideParts;
 import fettle.sheets.PlanFiles;
 import fettle.sheets.page.Heads;
 import fettle.sheets.revision.Revision;
@@ -23,10 +24,16 @@ import java.util.function.Function;
  *
  * @param pack the pack
  * @param files bytes of each file by its path in the folder of the change
+ * @param names paths of its drawings without ending, in the order they are bound
  * @param faults what is wrong with its drawings; empty if nothing is
  * @param fresh whether this issue differs from the last
  */
-public record PackFiles(Pack pack, Map<String, byte[]> files, List<String> faults, boolean fresh) {
+public record PackFiles(
+    Pack pack,
+    Map<String, byte[]> files,
+    List<String> names,
+    List<String> faults,
+    boolean fresh) {
 
   private static final String REVISIONS = "revisions.csv";
   private static final String ISSUES = "issues.csv";
@@ -35,6 +42,7 @@ public record PackFiles(Pack pack, Map<String, byte[]> files, List<String> fault
   /** Keeps its own copies. */
   public PackFiles {
     files = java.util.Collections.unmodifiableMap(new TreeMap<>(files));
+    names = List.copyOf(names);
     faults = List.copyOf(faults);
   }
 
@@ -62,7 +70,7 @@ public record PackFiles(Pack pack, Map<String, byte[]> files, List<String> fault
     files.put(TEXT, bytes(pack.text()));
     files.put("pack.pdf", pack.pdf());
     files.put("manifest.csv", bytes(manifest(files)));
-    return new PackFiles(pack, files, draughts.faults, pack.fresh(issues));
+    return new PackFiles(pack, files, draughts.names, draughts.faults, pack.fresh(issues));
   }
 
   /** Returns the drawings by the path of their files, without ending. */
@@ -70,13 +78,8 @@ public record PackFiles(Pack pack, Map<String, byte[]> files, List<String> fault
     List<Chapter.Drawing> drawings =
         pack.chapters().stream().flatMap(c -> c.drawings().stream()).toList();
     Map<String, Chapter.Drawing> paths = new java.util.LinkedHashMap<>();
-    boolean assembly = files.containsKey("assembly.svg");
     for (int i = 0; i < drawings.size(); i++) {
-      String path =
-          assembly && i == 0
-              ? "assembly"
-              : "sheets/" + pack.source().parts().get(i - (assembly ? 1 : 0)).key();
-      paths.put(path, drawings.get(i));
+      paths.put(names.get(i), drawings.get(i));
     }
     return paths;
   }
@@ -108,6 +111,7 @@ public record PackFiles(Pack pack, Map<String, byte[]> files, List<String> fault
     private final Consumer<String> drawn;
     private final List<Chapter.Drawing> drawings = new ArrayList<>();
     private final Map<String, byte[]> files = new TreeMap<>();
+    private final List<String> names = new ArrayList<>();
     private final List<String> faults = new ArrayList<>();
     private Revisions revisions;
 
@@ -126,6 +130,9 @@ public record PackFiles(Pack pack, Map<String, byte[]> files, List<String> fault
         String name = "sheets/" + part.key();
         draw(name, part.content(), heads -> PlanFiles.of(part.recipe(), heads));
       }
+      for (BesideParts one : BesideParts.of(source.book(), source.change(), source.parts())) {
+        draw("sheets/" + one.name(), one.content(), one.draw());
+      }
     }
 
     private void draw(String name, String content, Function<Heads, PlanFiles> draw) {
@@ -143,6 +150,7 @@ public record PackFiles(Pack pack, Map<String, byte[]> files, List<String> fault
               });
       boolean changed = last.current(name).isPresent() && !last.all().contains(due);
       Chapter.News news = changed ? Chapter.News.CHANGED : Chapter.News.SAME;
+      names.add(name);
       drawings.add(new Chapter.Drawing(done.sheet(), due.index(), due.date(), news));
       done.faults().forEach(f -> faults.add(name + ": " + f));
       revisions = revisions.with(due);

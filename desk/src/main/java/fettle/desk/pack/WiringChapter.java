@@ -1,11 +1,14 @@
 package fettle.desk.pack;
 
 import fettle.machine.dictionary.Values;
+import fettle.machine.topics.Panel;
 import fettle.machine.topics.Wiring;
 import fettle.mechanics.base.Numbers;
 import fettle.mechanics.electrics.ElectricsReckoners;
+import fettle.sheets.PanelLayout;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Wires and terminals of the control box, where a change describes them. */
@@ -29,6 +32,12 @@ final class WiringChapter {
     blocks.add(new Block.Caution(ElectricsReckoners.DEFERENCE));
     blocks.add(new Block.Heading("Terminal plan"));
     blocks.add(terminals(wiring));
+    PanelLayout.of(source.book(), source.change(), source.parts())
+        .ifPresent(
+            layout -> {
+              blocks.add(new Block.Heading("Devices"));
+              blocks.add(devices(layout.panel()));
+            });
     List<String> wrong = wiring.wrong();
     if (!wrong.isEmpty()) {
       blocks.add(new Block.Heading("Wrong with the list"));
@@ -82,6 +91,25 @@ final class WiringChapter {
             Block.Column.left("terminal", 60),
             Block.Column.left("potential", 50),
             Block.Column.left("wires", 40)),
+        rows);
+  }
+
+  private static Block.Grid devices(Panel panel) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Panel.Device d : panel.devices()) {
+      rows.add(
+          List.of(
+              d.designation(),
+              d.what(),
+              d.rated(),
+              (d.seat().name().toLowerCase(Locale.ROOT) + " " + d.on()).strip()));
+    }
+    return new Block.Grid(
+        List.of(
+            Block.Column.left("device", 18),
+            Block.Column.left("what", 62),
+            Block.Column.left("ratings", 34),
+            Block.Column.left("sits on", 44)),
         rows);
   }
 

@@ -62,7 +62,13 @@ public record ForecastPage(
       String source) {}
 
   /** A finding: its rank as a word, its sentence, its limit and the limit's source. */
-  public record FindingLine(String rank, String sentence, String limit, String source) {}
+  public record FindingLine(String rank, String sentence, String limit, String source) {
+    /** Returns the line of a finding, its lengths in the units preferred. */
+    public static FindingLine of(Finding f, Measure measure) {
+      return new FindingLine(
+          f.rank().word(), measure.told(f.sentence()), f.limit(), f.source().text());
+    }
+  }
 
   /** What is shown. */
   public enum Extent {
@@ -100,9 +106,9 @@ public record ForecastPage(
         alone,
         added.stream().map(c -> change(c, measure)).toList(),
         byTopic.entrySet().stream().map(e -> new Section(e.getKey(), e.getValue())).toList(),
-        findings(forecast.news()),
-        findings(forecast.gone()),
-        findings(forecast.staying()),
+        findings(forecast.news(), measure),
+        findings(forecast.gone(), measure),
+        findings(forecast.staying(), measure),
         added.stream().flatMap(c -> c.values().texts("caution").stream()).distinct().toList(),
         hidden);
   }
@@ -128,10 +134,8 @@ public record ForecastPage(
         .orElse("");
   }
 
-  private static List<FindingLine> findings(List<Finding> findings) {
-    return findings.stream()
-        .map(f -> new FindingLine(f.rank().word(), f.sentence(), f.limit(), f.source().text()))
-        .toList();
+  private static List<FindingLine> findings(List<Finding> findings, Measure measure) {
+    return findings.stream().map(f -> FindingLine.of(f, measure)).toList();
   }
 
   private static Line line(Row row, boolean alone, Measure measure) {

@@ -1,5 +1,6 @@
 package fettle.desk.page;
 
+import fettle.mechanics.base.Numbers;
 import java.util.List;
 
 /**
@@ -35,7 +36,13 @@ public record LathePage(
    * A seat that can be moved: its name in forms, its member, the axis it slides along, its range
    * and where it is.
    */
-  public record Slider(String name, String member, String words, long most, long at, String unit) {}
+  public record Slider(
+      String name, String member, String words, long most, long at, double per, String unit) {
+    /** Returns where it stands, in the unit shown. */
+    public String shown() {
+      return per == 1 ? Long.toString(at) : Numbers.fixed(at / per, 2);
+    }
+  }
 
   /** A finding with where its figure opens. */
   public record Opening(ForecastPage.FindingLine finding, String href) {}

@@ -1,15 +1,37 @@
 package fettle.desk.page;
 
+import fettle.mechanics.base.Numbers;
 import fettle.mechanics.base.Unit;
+import java.util.regex.Pattern;
 
 /** The units somebody prefers to read. */
 public enum Measure {
   METRIC,
   INCH;
 
+  private static final double MM_PER_INCH = 25.4;
+  private static final Pattern MILLIMETRES =
+      Pattern.compile("(?<![\\w.])(-?\\d+(?:\\.\\d+)?) mm(?![\\w²³/])");
+
   /** Returns the measure the owner of a book prefers. */
   public static Measure of(String word) {
     return word.equals("inch") ? INCH : METRIC;
+  }
+
+  /**
+   * Returns a sentence with its lengths in the units preferred; what a standard asks for is said in
+   * a limit, not in a sentence, and stays as the standard has it.
+   *
+   * @param sentence a sentence whose lengths are in mm
+   */
+  public String told(String sentence) {
+    return this == METRIC
+        ? sentence
+        : MILLIMETRES
+            .matcher(sentence)
+            .replaceAll(
+                m ->
+                    Numbers.significant(Double.parseDouble(m.group(1)) / MM_PER_INCH, 3) + " in");
   }
 
   /**

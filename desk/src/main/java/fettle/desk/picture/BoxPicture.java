@@ -11,22 +11,22 @@ public final class BoxPicture {
   private static final double GAP = 2;
   private static final double FACE = 10;
   private static final double PILLAR = 22;
-  private static final int IDLER = 24;
 
   private final double module;
   private final double width;
   private final List<Integer> cone;
+  private final int idler;
   private final int tumbler;
   private final List<FixedCentre.Pair> pairs;
   private final Set set;
 
-  private BoxPicture(
-      double module, List<Integer> cone, int tumbler, List<FixedCentre.Pair> pairs, Set set) {
+  private BoxPicture(double module, Wheels wheels, Set set) {
     this.module = module;
     this.width = FACE * module;
-    this.cone = cone;
-    this.tumbler = tumbler;
-    this.pairs = pairs;
+    this.cone = wheels.cone;
+    this.idler = wheels.idler;
+    this.tumbler = wheels.tumbler;
+    this.pairs = wheels.pairs;
     this.set = set;
   }
 
@@ -41,23 +41,33 @@ public final class BoxPicture {
   public record Set(int wheel, int multiplier, boolean inch, String into) {}
 
   /**
+   * The wheels of the box.
+   *
+   * @param cone teeth of the cone
+   * @param idler teeth of the idler on the arm
+   * @param tumbler teeth of the tumbler's wheel
+   * @param pairs pairs of the multiplier
+   */
+  public record Wheels(
+      List<Integer> cone, int idler, int tumbler, List<FixedCentre.Pair> pairs) {
+    /** Keeps its own copies. */
+    public Wheels {
+      cone = List.copyOf(cone);
+      pairs = List.copyOf(pairs);
+    }
+  }
+
+  /**
    * Draws a box.
    *
    * @param module module of all wheels [mm]
-   * @param cone teeth of the cone
-   * @param tumbler teeth of the tumbler's wheel
-   * @param pairs pairs of the multiplier
+   * @param wheels its wheels
    * @param set how the levers stand
    * @param href where each setting of the levers leads
    */
   public static Drawing of(
-      double module,
-      List<Integer> cone,
-      int tumbler,
-      List<FixedCentre.Pair> pairs,
-      Set set,
-      BiFunction<Integer, Integer, String> href) {
-    return new BoxPicture(module, cone, tumbler, pairs, set).drawn(href);
+      double module, Wheels wheels, Set set, BiFunction<Integer, Integer, String> href) {
+    return new BoxPicture(module, wheels, set).drawn(href);
   }
 
   private double radius(int teeth) {
@@ -82,7 +92,7 @@ public final class BoxPicture {
 
   private double secondShaft() {
     int largest = cone.stream().mapToInt(Integer::intValue).max().orElse(20);
-    return radius(largest) + 2 * radius(IDLER) + radius(tumbler);
+    return radius(largest) + 2 * radius(idler) + radius(tumbler);
   }
 
   private double thirdShaft() {
@@ -148,15 +158,15 @@ public final class BoxPicture {
 
   private void tumbler(Pen pen) {
     double x = at(set.wheel());
-    double y = radius(cone.get(set.wheel())) + radius(IDLER);
-    wheel(pen, x, y, IDLER);
+    double y = radius(cone.get(set.wheel())) + radius(idler);
+    wheel(pen, x, y, idler);
     pen.words("halo", x + width + GAP, y + 7 * pen.unit(), "start", "idler");
     wheel(pen, x, secondShaft(), tumbler);
     pen.words(
         "halo", x + width / 2, secondShaft() + 32 * pen.unit(), "middle", String.valueOf(tumbler));
-    if (secondShaft() - radius(tumbler) - y > radius(IDLER) + 1) {
+    if (secondShaft() - radius(tumbler) - y > radius(idler) + 1) {
       pen.line(
-          "dim", x + width / 2, y + radius(IDLER), x + width / 2, secondShaft() - radius(tumbler));
+          "dim", x + width / 2, y + radius(idler), x + width / 2, secondShaft() - radius(tumbler));
     }
   }
 

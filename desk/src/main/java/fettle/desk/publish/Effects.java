@@ -6,7 +6,6 @@ import fettle.desk.page.LathePage;
 import fettle.desk.page.Measure;
 import fettle.machine.forecast.Forecast;
 import fettle.machine.forecast.Row;
-import fettle.machine.topics.Finding;
 import java.util.List;
 
 /** What a change does, each figure leading to its working on the same page. */
@@ -23,12 +22,6 @@ record Effects(Forecast forecast, Measure measure) {
         "with it",
         measure,
         row -> prefix.isEmpty() ? "#main" : "#" + prefix + (moved.indexOf(row) + 1),
-        Effects::opening);
-  }
-
-  private static LathePage.Opening opening(Finding f) {
-    return new LathePage.Opening(
-        new ForecastPage.FindingLine(f.rank().word(), f.sentence(), f.limit(), f.source().text()),
-        "");
+        f -> new LathePage.Opening(ForecastPage.FindingLine.of(f, measure), ""));
   }
 }

@@ -26,7 +26,6 @@ import fettle.machine.state.Change;
 import fettle.machine.state.Stage;
 import fettle.machine.state.State;
 import fettle.machine.topics.Figure;
-import fettle.machine.topics.Finding;
 import fettle.mechanics.base.Working;
 import fettle.sheets.page.Heads;
 import java.util.ArrayList;
@@ -135,7 +134,7 @@ final class Pages {
             m -> "#" + member(names.indexOf(m)),
             measure),
         all.subList(0, Math.min(MOST_KEYS, all.size())),
-        forecast.staying().stream().map(f -> opening(f, "")).toList(),
+        forecast.staying().stream().map(f -> new LathePage.Opening(ForecastPage.FindingLine.of(f, measure), "")).toList(),
         names.stream().map(n -> member(names, n)).toList(),
         changes);
   }
@@ -153,11 +152,6 @@ final class Pages {
         member(names.indexOf(name)), name, member.values().text("what").orElse(""), facts);
   }
 
-  private static LathePage.Opening opening(Finding f, String href) {
-    return new LathePage.Opening(
-        new ForecastPage.FindingLine(f.rank().word(), f.sentence(), f.limit(), f.source().text()),
-        href);
-  }
 
   /** Returns the figures that name the lathe: reach, speeds, travel. */
   private static List<Figure> naming(Forecast forecast) {

@@ -49,7 +49,7 @@ final class BenchRoom {
     asked.ifPresent(
         row -> {
           for (int i = 0; i < row.place().size(); i++) {
-            place.add(new ReadingsPage.Cell(head(sheet.heads().get(i)), row.place().get(i)));
+            place.add(cell(sheet.heads().get(i), row.place().get(i)));
           }
         });
     List<BenchSheet.Row> taken = sheet.rows().stream().filter(r -> !r.reading().isEmpty()).toList();
@@ -75,6 +75,13 @@ final class BenchRoom {
         last,
         sheet.another().isPresent(),
         "/trial?name=" + Visit.coded(name));
+  }
+
+  /** The way a slide is brought to its place is said in words. */
+  private static ReadingsPage.Cell cell(String head, String value) {
+    return head.equals("dir")
+        ? new ReadingsPage.Cell("way", value.startsWith("-") ? "back" : "there")
+        : new ReadingsPage.Cell(head(head), value);
   }
 
   private static ReadingsPage.Taken taken(String name, BenchSheet.Row row) {

@@ -2,6 +2,7 @@ package fettle.desk.web;
 
 import fettle.mechanics.base.Ratio;
 import fettle.mechanics.gears.GearboxSearch;
+import fettle.planning.gearbox.BoxWish;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigInteger;
@@ -44,8 +45,12 @@ final class BoxJobs implements AutoCloseable {
       perInch = List.copyOf(perInch);
     }
 
+    BoxWish asked() {
+      return new BoxWish(ratios(leads), ratios(perInch));
+    }
+
     GearboxSearch.Query query(long sets) {
-      return new GearboxSearch.Query(ratios(leads), ratios(perInch), MULTIPLIERS, sets);
+      return asked().query(MULTIPLIERS, sets);
     }
 
     static List<Ratio> ratios(List<String> texts) {
@@ -82,7 +87,7 @@ final class BoxJobs implements AutoCloseable {
     private final long started = System.nanoTime();
     private volatile boolean stopped;
     private volatile boolean done;
-    private volatile GearboxSearch.Progress progress = new GearboxSearch.Progress(1, 0, 0);
+    private volatile GearboxSearch.Progress progress = new GearboxSearch.Progress(1, 0, 0, 0);
 
     Job(Wish wish, long sets) {
       this.wish = wish;
@@ -103,16 +108,6 @@ final class BoxJobs implements AutoCloseable {
 
     double seconds() {
       return (System.nanoTime() - started) / 1e9;
-    }
-
-    /** Fewest wheels that any box not yet ruled out may have. */
-    int bound() {
-      int targets = Math.max(wish.leads().size(), wish.perInch().size());
-      int bound = progress.bestWheels() == 0 ? Integer.MAX_VALUE : progress.bestWheels();
-      for (int r = Math.max(1, progress.multipliers()); r <= targets; r++) {
-        bound = Math.min(bound, (targets + r - 1) / r + 2 * r);
-      }
-      return bound;
     }
   }
 

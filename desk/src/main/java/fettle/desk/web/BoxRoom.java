@@ -4,6 +4,8 @@ import fettle.desk.page.EnginePage;
 import fettle.machine.gearing.ScrewCutting;
 import fettle.machine.lathe.Machine;
 import fettle.mechanics.base.Numbers;
+import fettle.mechanics.base.Ratio;
+import fettle.planning.gearbox.BoxWish;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -11,12 +13,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The gearbox page: searching for the box, looking at it, trying its levers, keeping it. */
 final class BoxRoom {
 
-  private static final String LEADS = "0.4 0.5 0.6 0.7 0.8 1 1.25 1.5 1.75 2 2.5";
-  private static final String PER_INCH = "10 11 12 13 14 16 18 20 24 28 32 36 40 48";
   private static final long FIRST = 1_500_000;
   private static final long MOST = 24_000_000;
   private static final int MOST_TARGETS = 31;
@@ -92,14 +93,28 @@ final class BoxRoom {
   }
 
   static BoxJobs.Wish wish(Visit visit) {
+    BoxWish book = BoxWish.of(visit.book().shop());
     return new BoxJobs.Wish(
-        numbers(visit, "leads", LEADS, 0.05, 100), numbers(visit, "perinch", PER_INCH, 0.5, 200));
+        numbers(visit, "leads", written(book.leads()), 0.05, 100),
+        numbers(visit, "perinch", written(book.perInch()), 0.5, 200));
+  }
+
+  /** What the workshop wants to cut, as far as it can be written with four decimals. */
+  private static String written(List<Ratio> numbers) {
+    return numbers.stream()
+        .filter(n -> n.times(10_000).isWhole())
+        .map(n -> new BigDecimal(n.decimal(4)).stripTrailingZeros().toPlainString())
+        .limit(MOST_TARGETS)
+        .collect(Collectors.joining(" "));
   }
 
   private static List<String> numbers(
       Visit visit, String name, String otherwise, double least, double most) {
     String asked = visit.asked(name).strip();
     String text = asked.isEmpty() ? otherwise : asked;
+    if (text.isEmpty()) {
+      return List.of();
+    }
     List<String> numbers = Arrays.stream(text.split("[\\s,;]+")).distinct().toList();
     if (numbers.size() > MOST_TARGETS) {
       throw Refused.wrong(
@@ -183,7 +198,7 @@ final class BoxRoom {
                 + job.progress().sets()
                 + " sets so far.");
     if (best > 0) {
-      int bound = job.bound();
+      int bound = job.progress().bound();
       lines.add(
           "Best box so far "
               + best
@@ -267,13 +282,18 @@ final class BoxRoom {
           "Open the page again and keep the box once more.");
     }
     String key = NewChange.key(visit.book(), box.title());
-    String file = "changes/" + key + ".yaml";
-    String text = box.change(machineOf(visit));
-    Opened tried = visit.opened().with(Map.of(file, text));
+    Map<String, String> files = box.files(visit);
+    for (String file : files.keySet()) {
+      if (visit.opened().text(file).isPresent()) {
+        throw Refused.wrong(
+            file + " is there already; nothing was written.", "Move it away, or rename it, first.");
+      }
+    }
+    Opened tried = visit.opened().with(files);
     if (!tried.problems().isEmpty()) {
       throw Refused.unsound(tried.problems());
     }
-    shelf.save(visit.opened(), Map.of(file, text), "new change " + key, "");
+    shelf.save(visit.opened(), files, "new change " + key, "");
     return "/change?key=" + Visit.coded(key);
   }
 

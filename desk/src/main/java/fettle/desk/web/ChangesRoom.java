@@ -8,13 +8,16 @@ import fettle.desk.page.MemberPage;
 import fettle.desk.page.Shell;
 import fettle.desk.picture.Elevations;
 import fettle.machine.dictionary.Values;
+import fettle.machine.lathe.Machine;
 import fettle.machine.state.Change;
 import fettle.machine.state.Stage;
 import fettle.machine.text.Nearest;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The list of changes, the page of one, and the joint forecast of several. */
 final class ChangesRoom {
@@ -42,7 +45,17 @@ final class ChangesRoom {
     return new ChangesPage(
         visit.shell("changes", "changes", Chosen.of(visit.opened(), "")),
         stages,
+        begin(visit),
         ticked.isEmpty() ? null : joint(visit, ticked));
+  }
+
+  /** A change begins with a drive or a dial whose values are tried. */
+  private static List<Shell.Link> begin(Visit visit) {
+    Chosen standing = Chosen.of(visit.opened(), "");
+    Machine machine = LatheRoom.machine(visit, standing);
+    Set<String> about = new LinkedHashSet<>(machine.trains().keySet());
+    about.addAll(machine.dials().keySet());
+    return ValuesRoom.whatIf(machine, about, standing);
   }
 
   private static String meaning(Stage stage) {

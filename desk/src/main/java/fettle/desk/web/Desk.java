@@ -2,7 +2,9 @@ package fettle.desk.web;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.util.JavalinException;
 import java.nio.file.Path;
+import java.util.concurrent.TimeoutException;
 
 /** The pages of one book, served on this machine only. */
 public final class Desk implements AutoCloseable {
@@ -42,11 +44,17 @@ public final class Desk implements AutoCloseable {
     return "http://" + HOME + ":" + server.port() + "/";
   }
 
-  /** Lets running answers finish and stops listening. */
+  /** Lets running answers finish, cuts the lines that browsers keep open, and stops listening. */
   @Override
   public void close() {
     routes.close();
-    server.stop();
+    try {
+      server.stop();
+    } catch (JavalinException e) {
+      if (!(e.getCause() instanceof TimeoutException)) {
+        throw e;
+      }
+    }
   }
 
   private void configure(JavalinConfig config) {

@@ -45,7 +45,9 @@ final class FigureRoom {
         inputs(visit, chosen, figure),
         figure.source().text(),
         Joints.openings(
-            forecast.staying().stream().filter(f -> f.figure().equals(id)).toList(), chosen),
+            forecast.staying().stream().filter(f -> f.figure().equals(id)).toList(),
+            chosen,
+            visit.measure()),
         ValuesRoom.whatIf(LatheRoom.machine(visit, chosen), Set.of(figure.subject()), chosen));
   }
 

@@ -3,98 +3,63 @@ package fettle.desk.web;
 import fettle.desk.page.EnginePage;
 import fettle.desk.picture.BoxPicture;
 import fettle.machine.gearing.ScrewCutting;
-import fettle.machine.lathe.Element;
-import fettle.machine.lathe.Machine;
-import fettle.machine.lathe.Train;
-import fettle.machine.text.TextEdit;
 import fettle.mechanics.base.Numbers;
 import fettle.mechanics.base.Ratio;
-import fettle.mechanics.gears.ConeTeeth;
 import fettle.mechanics.gears.FixedCentre;
-import fettle.mechanics.gears.GearboxSearch;
+import fettle.planning.gearbox.BoxChange;
+import fettle.planning.gearbox.BoxFrame;
+import fettle.planning.gearbox.BoxWheel;
+import fettle.planning.gearbox.SettledBox;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
- * A found box with its teeth settled: picture, thread plate, gear table and the change it makes.
+ * A found box settled into wheels, shafts and levers: picture, thread plate, gear table and the
+ * change it makes.
  *
  * @param found the box in proportions, with its proof
  * @param wish what it was asked for
  * @param cutting what it replaces
- * @param cone teeth of the cone
- * @param pairs pairs of the multiplier
+ * @param box the box settled
  */
-record FoundBox(
-    BoxJobs.Found found,
-    BoxJobs.Wish wish,
-    ScrewCutting cutting,
-    List<Integer> cone,
-    List<FixedCentre.Pair> pairs) {
+record FoundBox(BoxJobs.Found found, BoxJobs.Wish wish, ScrewCutting cutting, SettledBox box) {
 
-  private static final int FEWEST = 20;
-  private static final int MOST = 200;
-  private static final int MOST_SUM = 400;
-  private static final int TUMBLER = 40;
-
-  FoundBox {
-    cone = List.copyOf(cone);
-    pairs = List.copyOf(pairs);
-  }
-
-  /** Settles the teeth; empty if a wheel would be too large. */
+  /** Settles a box; empty if a wheel would be too large. */
   static Optional<FoundBox> of(BoxJobs.Found found, BoxJobs.Wish wish, ScrewCutting cutting) {
     try {
-      List<Integer> cone = ConeTeeth.teeth(found.design().cone(), FEWEST, MOST);
-      for (int slack = 0; slack <= 1; slack++) {
-        FixedCentre.Outcome pairs =
-            FixedCentre.leastSum(found.design().multipliers(), FEWEST, slack, MOST_SUM);
-        if (pairs instanceof FixedCentre.Outcome.Least least) {
-          return Optional.of(new FoundBox(found, wish, cutting, cone, least.pairs()));
-        }
-      }
-      return Optional.empty();
+      SettledBox box = SettledBox.of(found.design(), wish.asked(), BoxFrame.of(cutting));
+      return Optional.of(new FoundBox(found, wish, cutting, box));
     } catch (IllegalArgumentException tooLarge) {
       return Optional.empty();
     }
   }
 
-  private GearboxSearch.Design design() {
-    return found.design();
+  private List<Integer> cone() {
+    return box.cone();
+  }
+
+  private List<FixedCentre.Pair> pairs() {
+    return box.pairs().stream()
+        .map(p -> new FixedCentre.Pair(p.pinion().teeth(), p.wheel().teeth()))
+        .toList();
   }
 
   private Ratio lead(int wheel, int pair) {
-    return design().cone().get(wheel).times(design().multipliers().get(pair));
+    return box.lead(wheel, pair);
   }
 
   private Ratio perInch(int wheel, int pair) {
-    return design()
-        .constant()
-        .times(design().cone().get(wheel))
-        .over(design().multipliers().get(pair));
+    return box.perInch(wheel, pair);
   }
 
-  /** What the link gears must bring so that the cone, driving, gives its leads. */
   private Ratio metricLink() {
-    return design()
-        .cone()
-        .get(0)
-        .over(cutting.fixed())
-        .times(Ratio.of(TUMBLER, cone.get(0)))
-        .folded();
+    return BoxChange.metricLink(box, cutting);
   }
 
-  /** What they must bring so that the cone, driven, gives its threads per inch. */
   private Ratio inchLink() {
-    return Ratio.INCH
-        .over(design().constant().times(design().cone().get(0)))
-        .over(cutting.fixed())
-        .times(Ratio.of(cone.get(0), TUMBLER))
-        .folded();
+    return BoxChange.inchLink(box, cutting);
   }
 
   private static int number(Visit visit, String name, int most) {
@@ -103,13 +68,14 @@ record FoundBox(
   }
 
   List<EnginePage.Section> sections(Visit visit, Chosen chosen, Map<String, String> kept) {
-    int wheel = number(visit, "wheel", cone.size());
-    int pair = number(visit, "ratio", pairs.size());
+    int wheel = number(visit, "wheel", cone().size());
+    int pair = number(visit, "ratio", pairs().size());
     boolean inch = visit.asked("kind").equals("inch") && !wish.perInch().isEmpty();
     List<EnginePage.Section> sections = new ArrayList<>();
     sections.add(picture(chosen, kept, wheel, pair, inch));
     sections.add(plate(chosen, kept, wheel, pair, inch));
     sections.add(gears());
+    sections.add(levers());
     sections.add(change(visit, kept));
     return sections;
   }
@@ -140,9 +106,7 @@ record FoundBox(
         new EnginePage.Picture(
             BoxPicture.of(
                 cutting.module(),
-                cone,
-                TUMBLER,
-                pairs,
+                new BoxPicture.Wheels(cone(), box.idler(), box.tumbler(), pairs()),
                 set,
                 (w, p) -> address(chosen, kept, w, p, inch)),
             "From the side, to scale but unfolded. Touch a cone wheel to put the tumbler there, or a"
@@ -171,22 +135,22 @@ record FoundBox(
   private EnginePage.Section plate(
       Chosen chosen, Map<String, String> kept, int wheel, int pair, boolean inch) {
     List<String> heads = new ArrayList<>(List.of("notch"));
-    for (int p = 0; p < pairs.size(); p++) {
+    for (int p = 0; p < pairs().size(); p++) {
       heads.add(letter(p) + ", mm");
     }
-    for (int p = 0; p < pairs.size() && !wish.perInch().isEmpty(); p++) {
+    for (int p = 0; p < pairs().size() && !wish.perInch().isEmpty(); p++) {
       heads.add(letter(p) + ", per inch");
     }
     List<EnginePage.Row> rows = new ArrayList<>();
-    for (int w = 0; w < cone.size(); w++) {
+    for (int w = 0; w < cone().size(); w++) {
       List<EnginePage.Entry> entries = new ArrayList<>();
-      entries.add(EnginePage.Entry.of((w + 1) + " (" + cone.get(w) + " teeth)"));
-      for (int p = 0; p < pairs.size(); p++) {
+      entries.add(EnginePage.Entry.of((w + 1) + " (" + cone().get(w) + " teeth)"));
+      for (int p = 0; p < pairs().size(); p++) {
         entries.add(
             entry(
                 wanted(wish.leads(), lead(w, p)), lead(w, p), address(chosen, kept, w, p, false)));
       }
-      for (int p = 0; p < pairs.size() && !wish.perInch().isEmpty(); p++) {
+      for (int p = 0; p < pairs().size() && !wish.perInch().isEmpty(); p++) {
         entries.add(
             entry(
                 wanted(wish.perInch(), perInch(w, p)),
@@ -218,61 +182,106 @@ record FoundBox(
 
   private EnginePage.Section gears() {
     List<EnginePage.Row> rows = new ArrayList<>();
-    for (int w = 0; w < cone.size(); w++) {
-      rows.add(gear("cone, notch " + (w + 1), cone.get(w)));
+    for (BoxWheel wheel : box.wheels()) {
+      rows.add(gear(wheel));
     }
-    rows.add(gear("tumbler", TUMBLER));
-    for (int p = 0; p < pairs.size(); p++) {
-      rows.add(gear("multiplier " + letter(p) + ", driver", pairs.get(p).driver()));
-      rows.add(gear("multiplier " + letter(p) + ", driven", pairs.get(p).driven()));
-    }
-    int sum = pairs.get(0).driver() + pairs.get(0).driven();
-    boolean even = pairs.stream().allMatch(p -> p.driver() + p.driven() == sum);
-    double width = 10 * cutting.module();
-    double length = cone.size() * (width + 2) - 2;
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        "All shafts "
+            + mm(box.shaft())
+            + "; first and second "
+            + mm(box.coneCentres())
+            + " apart, second and third "
+            + mm(box.multiplierCentres())
+            + ". The cone is "
+            + mm(box.coneLength())
+            + " long.");
+    box.findings().forEach(f -> notes.add("Note: " + f + "."));
     return Closer.section(
         "The wheels",
         "gears",
         new EnginePage.Table(
             "Module "
                 + Numbers.significant(cutting.module(), 5)
-                + " mm, faces of 10 modules (common practice); links "
+                + " mm, 20 degrees, faces "
+                + mm(box.width())
+                + " for a thrust of "
+                + Numbers.significant(box.frame().thrust(), 4)
+                + " N (common practice); links "
                 + metricLink().text()
                 + " for millimetres"
                 + (wish.perInch().isEmpty() ? "" : ", " + inchLink().text() + " for inch threads"),
-            List.of("wheel", "teeth", "pitch circle", "blank"),
+            List.of("wheel", "teeth", "shift", "blank", "bore", "span"),
             rows),
-        Closer.words(
-            "Shafts of the multiplier "
-                + Numbers.significant(cutting.module() * sum / 2, 5)
-                + " mm apart"
-                + (even ? "" : "; a pair of one tooth more or less takes it up by profile shift")
-                + ". The cone is "
-                + Numbers.significant(length, 4)
-                + " mm long."));
+        new EnginePage.Words("", notes));
   }
 
-  private EnginePage.Row gear(String name, int teeth) {
-    double m = cutting.module();
+  private static String mm(double value) {
+    return Numbers.significant(value, 6) + " mm";
+  }
+
+  private static EnginePage.Row gear(BoxWheel wheel) {
     return new EnginePage.Row(
         "",
         List.of(
-            EnginePage.Entry.of(name),
-            EnginePage.Entry.of(String.valueOf(teeth)),
-            EnginePage.Entry.of(Numbers.fixed(m * teeth, 2) + " mm"),
-            EnginePage.Entry.of("Ø " + Numbers.fixed(m * (teeth + 2), 2) + " mm")));
+            EnginePage.Entry.of(wheel.name()),
+            EnginePage.Entry.of(String.valueOf(wheel.gear().teeth())),
+            EnginePage.Entry.of(Numbers.fixed(wheel.gear().shift(), 3)),
+            EnginePage.Entry.of("Ø " + Numbers.fixed(wheel.tip(), 2) + " mm"),
+            EnginePage.Entry.of("Ø " + Numbers.significant(wheel.bore(), 4) + " mm"),
+            EnginePage.Entry.of(
+                Numbers.fixed(wheel.spanLeast(), 3)
+                    + " to "
+                    + Numbers.fixed(wheel.spanMost(), 3)
+                    + " mm over "
+                    + wheel.gear().spanTeeth())));
+  }
+
+  /** Where arm and draw key stand. */
+  private EnginePage.Section levers() {
+    List<EnginePage.Row> rows = new ArrayList<>();
+    for (SettledBox.Notch notch : box.notches()) {
+      rows.add(
+          new EnginePage.Row(
+              "",
+              List.of(
+                  EnginePage.Entry.of("notch " + notch.number()),
+                  EnginePage.Entry.of(Numbers.fixed(notch.along(), 1) + " mm"),
+                  EnginePage.Entry.of(Numbers.fixed(Math.toDegrees(notch.swing()), 1) + "°"))));
+    }
+    for (int p = 0; p < box.pairs().size(); p++) {
+      rows.add(
+          new EnginePage.Row(
+              "",
+              List.of(
+                  EnginePage.Entry.of("lever " + letter(p)),
+                  EnginePage.Entry.of(Numbers.fixed(box.drawn(p), 1) + " mm"),
+                  EnginePage.Entry.of("–"))));
+    }
+    return Closer.section(
+        "Lever positions",
+        "levers",
+        new EnginePage.Table(
+            "Middle of the tumbler from the outer face of the first cone wheel; swing of the arm from"
+                + " the line of the first two shafts; the draw key from its place at A",
+            List.of("lever", "along", "swing"),
+            rows));
   }
 
   String title() {
-    return "Gearbox of " + design().wheels() + " wheels";
+    return "Gearbox of " + found.design().wheels() + " wheels";
   }
 
   private EnginePage.Section change(Visit visit, Map<String, String> kept) {
-    String text = change(BoxRoom.machineOf(visit));
+    Map<String, String> files = files(visit);
+    String text = files.values().iterator().next();
     return Closer.section(
         "As a change in the book",
         "change",
-        Closer.words("This text is written as a new change; nothing else in the book is touched."),
+        Closer.words(
+            "This text is written as a new change, with "
+                + (files.size() - 1)
+                + " recipes for its parts; nothing else in the book is touched."),
         new EnginePage.Text(text),
         new EnginePage.Form(
             "/gearbox",
@@ -282,78 +291,13 @@ record FoundBox(
             List.of(new EnginePage.Button("keep", "Keep it as a new change", true))));
   }
 
-  /** Writes the change: the box in place of the change gears of the lathe's train. */
-  String change(Machine machine) {
-    Map<String, String> blocks = new LinkedHashMap<>();
-    String after = "";
-    Train train = machine.trains().get(cutting.train());
-    if (train != null) {
-      for (Element element : train.elements()) {
-        if (element instanceof Element.ChangeGears || element instanceof Element.Box) {
-          blocks.put(element.name(), "null");
-        } else if (!element.linear() && blocks.isEmpty()) {
-          after = element.name();
-        }
-      }
-    }
-    String name = blocks.containsKey("gearbox") ? "box" : "gearbox";
-    StringBuilder text = new StringBuilder();
-    text.append("title: ").append(TextEdit.quoted(title())).append('\n');
-    text.append("reason: ")
-        .append(
-            TextEdit.quoted(
-                "Found by search: leads "
-                    + String.join(", ", wish.leads())
-                    + " mm"
-                    + (wish.perInch().isEmpty()
-                        ? ""
-                        : " and " + String.join(", ", wish.perInch()) + " threads per inch")
-                    + (found.proven()
-                        ? ", with the fewest wheels."
-                        : "; no box has fewer than " + found.bound() + " wheels.")))
-        .append('\n');
-    text.append("stage: idea\ndiffers:\n  trains:\n    ")
-        .append(cutting.train())
-        .append(":\n      elements:\n");
-    blocks.forEach(
-        (element, value) ->
-            text.append("        ").append(element).append(": ").append(value).append('\n'));
-    text.append("        ").append(name).append(":\n          kind: box\n");
-    if (!after.isEmpty()) {
-      text.append("          after: ").append(after).append('\n');
-    }
-    Set<String> settings = settings();
-    text.append("          settings: [").append(String.join(", ", settings)).append("]\n");
-    text.append("          set: ").append(settings.iterator().next()).append('\n');
-    text.append("parts:\n");
-    part(text, "cone", cone.stream().map(String::valueOf).toList());
-    part(text, "multiplier", pairs.stream().map(p -> p.driver() + "/" + p.driven()).toList());
-    text.append("caution:\n  - Never shift a lever with the spindle under power.\n")
-        .append("  - The gear cover stays closed whenever the spindle turns.\n");
-    return text.toString();
-  }
-
-  private void part(StringBuilder text, String name, List<String> teeth) {
-    text.append("  ")
-        .append(name)
-        .append(" wheels: {what: ")
-        .append(
-            TextEdit.quoted(
-                "Teeth "
-                    + String.join(", ", teeth)
-                    + "; module "
-                    + Numbers.significant(cutting.module(), 5)
-                    + " mm."))
-        .append(", material: C45}\n");
-  }
-
-  /** Ratios of box and link together for every thread asked for, in the order asked. */
-  private Set<String> settings() {
-    Set<String> settings = new LinkedHashSet<>();
-    BoxJobs.Wish.ratios(wish.leads())
-        .forEach(l -> settings.add(l.over(cutting.fixed()).folded().text()));
-    BoxJobs.Wish.ratios(wish.perInch())
-        .forEach(t -> settings.add(Ratio.INCH.over(t).over(cutting.fixed()).folded().text()));
-    return settings;
+  /** The files of the change under a key that is free, the change first. */
+  Map<String, String> files(Visit visit) {
+    String known =
+        found.proven()
+            ? "No box of this kind has fewer than " + found.design().wheels() + " wheels on cone and multiplier, proven."
+            : "The best found; no box of this kind has fewer than " + found.bound() + " wheels on cone and multiplier.";
+    String key = NewChange.key(visit.book(), title());
+    return BoxChange.files(box, cutting, BoxRoom.machineOf(visit), key, known);
   }
 }

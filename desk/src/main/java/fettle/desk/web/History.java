@@ -61,7 +61,7 @@ final class History {
 
   /** Keeps the texts as a version, unless they are those of the last one. */
   void keep(BookFiles files, String what, String backTo) {
-    try (Repository repository = opened()) {
+    try (Repository repository = made()) {
       Instant end = Instant.now().plus(PATIENCE);
       while (!kept(repository, files, what, backTo)) {
         if (Instant.now().isAfter(end)) {
@@ -182,7 +182,12 @@ final class History {
   }
 
   private Repository opened() throws IOException {
-    Repository repository = new FileRepository(store.toFile());
+    return new FileRepository(store.toFile());
+  }
+
+  /** Opens the store to write; a book that has none yet gets one. */
+  private synchronized Repository made() throws IOException {
+    Repository repository = opened();
     if (!repository.getObjectDatabase().exists()) {
       repository.create(true);
       StoredConfig config = repository.getConfig();

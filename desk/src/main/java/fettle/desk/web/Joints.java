@@ -26,10 +26,11 @@ final class Joints {
         Chosen.words(forecast.after()),
         measure,
         row -> Visit.figure(row.figure().id(), after),
-        f -> Visit.opening(f, after));
+        f -> Visit.opening(f, after, measure));
   }
 
-  static List<LathePage.Opening> openings(List<Finding> findings, Chosen chosen) {
-    return findings.stream().map(f -> Visit.opening(f, chosen)).toList();
+  static List<LathePage.Opening> openings(
+      List<Finding> findings, Chosen chosen, Measure measure) {
+    return findings.stream().map(f -> Visit.opening(f, chosen, measure)).toList();
   }
 }

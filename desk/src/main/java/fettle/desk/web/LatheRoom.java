@@ -17,6 +17,7 @@ import fettle.machine.state.Stage;
 import fettle.machine.text.Nearest;
 import fettle.machine.topics.Figure;
 import fettle.machine.topics.Finding;
+import fettle.mechanics.base.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,7 +43,7 @@ final class LatheRoom {
         picture(visit, chosen, Map.of()),
         sliders(visit, chosen),
         keys(figures).stream().map(f -> visit.cell(f, chosen)).toList(),
-        Joints.openings(findings, chosen),
+        Joints.openings(findings, chosen, visit.measure()),
         verdict(findings),
         sections(visit, figures, chosen),
         machine(visit, chosen).members().keySet().stream()
@@ -99,6 +100,7 @@ final class LatheRoom {
             (name, at) -> {
               Member member = machine.member(name);
               boolean slides = member.seat() instanceof Seat.Sliding;
+              Unit unit = visit.measure().shown(Unit.MM);
               sliders.add(
                   new LathePage.Slider(
                       "at." + name,
@@ -106,7 +108,8 @@ final class LatheRoom {
                       axis(member),
                       Math.round(Stand.most(member)),
                       Math.round(at),
-                      slides ? "mm" : "°"));
+                      slides ? unit.factor().toDouble() : 1,
+                      slides ? unit.symbol() : "°"));
             });
     return sliders;
   }

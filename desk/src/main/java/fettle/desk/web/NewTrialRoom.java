@@ -1,5 +1,6 @@
 package fettle.desk.web;
 
+import fettle.desk.page.Measure;
 import fettle.desk.page.NewTrialPage;
 import fettle.desk.page.Shell;
 import fettle.machine.dictionary.Dictionary;
@@ -62,6 +63,8 @@ final class NewTrialRoom {
           Map.entry("time", "0 to 3600 by 300"),
           Map.entry("room", "20"));
 
+  private static final Map<String, String> INCHES = Map.of("target", "0 to 4 by 1", "z", "1 9");
+
   private NewTrialRoom() {}
 
   private static Optional<Kind> kind(Visit visit) {
@@ -92,17 +95,26 @@ final class NewTrialRoom {
       fields.add(
           new NewTrialPage.Field(
               name,
-              BenchRoom.head(column.heading()),
+              BenchRoom.head(column.heading(preferred(visit))),
               column.whole()
                   ? "how many"
                   : "where to read: numbers one after another, or such as '0 to 300 by 25'",
-              typed(visit, name, usual(column)),
+              typed(visit, name, usual(visit, column)),
               List.of()));
     }
     return fields;
   }
 
-  private static String usual(Column column) {
+  /** Lengths are read in inches where the owner prefers them. */
+  private static List<String> preferred(Visit visit) {
+    return visit.measure() == Measure.INCH ? List.of("in") : List.of();
+  }
+
+  private static String usual(Visit visit, Column column) {
+    String inches = INCHES.get(column.name());
+    if (inches != null && visit.measure() == Measure.INCH) {
+      return inches;
+    }
     return column.name().equals("date")
         ? LocalDate.now(ZoneId.systemDefault()).toString()
         : USUAL.getOrDefault(column.name(), "");
@@ -176,7 +188,7 @@ final class NewTrialRoom {
     keys(kind).forEach(key -> values.put(key, visit.asked("say." + key)));
     Map<String, String> places = new LinkedHashMap<>();
     PlannedTrial.asked(kind).forEach(c -> places.put(c.name(), visit.asked("at." + c.name())));
-    PlannedTrial planned = new PlannedTrial(kind, values, places);
+    PlannedTrial planned = new PlannedTrial(kind, values, places, preferred(visit));
     String key = key(visit, visit.asked("say.what"));
     Map<String, String> texts = new LinkedHashMap<>();
     texts.put("trials/" + key + ".yaml", planned.description());

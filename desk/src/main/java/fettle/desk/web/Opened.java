@@ -29,7 +29,7 @@ final class Opened {
   private final Map<String, Forecast> forecasts = new ConcurrentHashMap<>();
   private final Map<String, List<Finding>> rigidities = new ConcurrentHashMap<>();
   private final Map<String, State> states = new ConcurrentHashMap<>();
-  private final Map<String, Object> reckoned = new ConcurrentHashMap<>();
+  private final Map<String, Shared<Object>> reckoned = new ConcurrentHashMap<>();
 
   private Opened(BookFiles files, Parsed<Book> book, Spots spots) {
     this.files = files;
@@ -101,18 +101,22 @@ final class Opened {
     return states.computeIfAbsent(key, k -> State.of(book(), name, changes));
   }
 
-  /** Returns something that follows from this book, computed once. */
+  /** Returns something that follows from this book, computed once, whoever asks meanwhile. */
   @SuppressWarnings("unchecked")
   <T> T once(String key, Supplier<T> reckoning) {
     if (reckoned.size() > MOST) {
       reckoned.clear();
     }
-    Object known = reckoned.get(key);
-    if (known == null) {
-      known = reckoning.get();
-      reckoned.put(key, known);
+    Shared<Object> fresh = new Shared<>();
+    Shared<Object> known = reckoned.putIfAbsent(key, fresh);
+    if (known != null) {
+      return (T) known.get();
     }
-    return (T) known;
+    fresh.make(reckoning);
+    if (fresh.failed()) {
+      reckoned.remove(key, fresh);
+    }
+    return (T) fresh.get();
   }
 
   /** Returns a forecast, computed once. */

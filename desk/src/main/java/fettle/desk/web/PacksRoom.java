@@ -87,7 +87,10 @@ final class PacksRoom {
   }
 
   private static EnginePage.Section published(Visit visit) {
-    PublicBook open = PublicBook.of(visit.opened().files(), visit.book());
+    PublicBook open =
+        visit
+            .opened()
+            .once("public book", () -> PublicBook.of(visit.opened().files(), visit.book()));
     List<EnginePage.Row> rows = new ArrayList<>();
     for (Change change : visit.book().changes().values()) {
       boolean shown = open.book().changes().containsKey(change.key());

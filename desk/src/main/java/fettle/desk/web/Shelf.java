@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,8 +30,7 @@ final class Shelf {
   private final Path folder;
   private final History history;
   private final Object saving = new Object();
-  private final Object looking = new Object();
-  private final AtomicLong asked = new AtomicLong();
+  private final Looks<Look> looks = new Looks<>(this::look);
   private @Nullable Look last;
 
   Shelf(Path folder) {
@@ -63,28 +61,26 @@ final class Shelf {
    *
    * @param opened the book
    * @param stamps the files' stamps, if they vouch for the texts
-   * @param answers number of the last question that was asked before this look began
    */
-  private record Look(Opened opened, Optional<Stamps> stamps, long answers) {}
+  private record Look(Opened opened, Optional<Stamps> stamps) {}
 
   /** Returns the book as it is on the disk now. */
   Opened open() {
-    long question = asked.incrementAndGet();
-    synchronized (looking) {
-      Look before = last;
-      if (before == null || before.answers() < question) {
-        before = look(before, asked.get());
-        last = before;
-      }
-      return before.opened();
-    }
+    return looks.next().opened();
   }
 
-  private Look look(@Nullable Look before, long answers) {
+  /** One look at a time. */
+  private Look look() {
+    Look seen = look(last);
+    last = seen;
+    return seen;
+  }
+
+  private Look look(@Nullable Look before) {
     Instant now = Instant.now();
     Optional<Stamps> stamps = Stamps.of(folder).filter(s -> s.settledAt(now));
     if (before != null && stamps.isPresent() && before.stamps().equals(stamps)) {
-      return new Look(before.opened(), stamps, answers);
+      return new Look(before.opened(), stamps);
     }
     Parsed<BookFiles> read = BookFiles.read(folder);
     BookFiles files = read.orThrow(() -> Refused.unsound(read.problems()));
@@ -92,7 +88,7 @@ final class Shelf {
         before != null && before.opened().files().equals(files)
             ? before.opened()
             : Opened.of(files);
-    return new Look(opened, stamps, answers);
+    return new Look(opened, stamps);
   }
 
   /**

@@ -104,7 +104,12 @@ final class TrialPlots {
             .findFirst()
             .orElse(0);
     double[] half = Arrays.stream(xs).map(x -> MICRON * u * Math.abs(x - xs[0])).toArray();
-    Drawing d = new Drawing(HEIGHT, span(xs), span(ys)).scales("dial in mm", "add, in µm");
+    double[] band = new double[2 * ys.length];
+    for (int i = 0; i < ys.length; i++) {
+      band[2 * i] = ys[i] - half[i];
+      band[2 * i + 1] = ys[i] + half[i];
+    }
+    Drawing d = new Drawing(HEIGHT, span(xs), span(band)).scales("dial in mm", "add, in µm");
     d.sleeve(xs, ys, half, "sure");
     d.curve(xs, ys, "there");
     for (int i = 0; i < xs.length; i++) {

@@ -4,6 +4,7 @@ import fettle.desk.page.JointPage;
 import fettle.desk.page.Shell;
 import fettle.desk.page.ValuePage;
 import fettle.machine.dictionary.Row;
+import fettle.machine.lathe.Dial;
 import fettle.machine.lathe.Machine;
 import fettle.machine.state.State;
 import fettle.machine.text.Node;
@@ -226,14 +227,22 @@ final class ValuesRoom {
 
   /** Returns the values that can be dragged, with what was typed for each. */
   private static Map<Spot, String> typed(Visit visit, Chosen chosen, String path) {
-    Node node = Spots.follow(ValueLines.tree(visit, chosen.state()), path);
+    Node tree = ValueLines.tree(visit, chosen.state());
+    Node node = Spots.follow(tree, path);
     if (node == null) {
       throw Refused.missing(
           "This lathe has nothing called '" + line(path) + "' in the state looked at.",
           "Choose a train or a dial from the lathe's page.");
     }
+    List<Spot> spots = new ArrayList<>(visit.opened().spots().under(node));
+    for (String dial : dials(LatheRoom.machine(visit, chosen), path)) {
+      Node reads = Spots.follow(tree, "dials." + dial);
+      if (reads != null) {
+        spots.addAll(visit.opened().spots().under(reads));
+      }
+    }
     Map<Spot, String> typed = new LinkedHashMap<>();
-    for (Spot spot : visit.opened().spots().under(node)) {
+    for (Spot spot : spots) {
       boolean number = Fields.slide(spot) != null;
       boolean designation =
           spot.row()
@@ -246,6 +255,14 @@ final class ValuesRoom {
       }
     }
     return typed;
+  }
+
+  /** A drive is tried together with the dials that read it. */
+  private static List<String> dials(Machine machine, String path) {
+    return machine.dials().values().stream()
+        .filter(d -> path.equals("trains." + d.train()))
+        .map(Dial::name)
+        .toList();
   }
 
   private static String patch(Visit visit, Chosen chosen, Map<Spot, String> altered, String key) {

@@ -202,9 +202,9 @@ final class Visit {
     return Cell.of(figure, measure(), figure(figure.id(), chosen));
   }
 
-  static LathePage.Opening opening(Finding f, Chosen chosen) {
+  static LathePage.Opening opening(Finding f, Chosen chosen, Measure measure) {
     return new LathePage.Opening(
-        new ForecastPage.FindingLine(f.rank().word(), f.sentence(), f.limit(), f.source().text()),
+        ForecastPage.FindingLine.of(f, measure),
         f.figure().isEmpty() ? "" : figure(f.figure(), chosen));
   }
 }

@@ -11,7 +11,9 @@ document.addEventListener("input", (event) => {
   } else if (event.target.matches?.("[data-stands]")) {
     mark(event.target);
   } else if (event.target.matches?.("input[data-member]")) {
-    event.target.closest("label").querySelector("output").value = event.target.value;
+    const told = event.target.closest("label").querySelector("output");
+    const per = Number(told.dataset.per);
+    told.value = per === 1 ? event.target.value : (Number(event.target.value) / per).toFixed(2);
   }
 });
 

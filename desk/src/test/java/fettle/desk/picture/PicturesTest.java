@@ -66,9 +66,11 @@ class PicturesTest {
     Drawing drawing =
         BoxPicture.of(
             1,
-            List.of(32, 40, 50),
-            40,
-            List.of(new FixedCentre.Pair(60, 60), new FixedCentre.Pair(40, 80)),
+            new BoxPicture.Wheels(
+                List.of(32, 40, 50),
+                24,
+                40,
+                List.of(new FixedCentre.Pair(60, 60), new FixedCentre.Pair(40, 80))),
             new BoxPicture.Set(1, 0, false, "link 1"),
             (w, p) -> w + "/" + p);
     List<String> hrefs =

@@ -155,6 +155,9 @@ final class PagesTest {
           (name, path) -> {
             if (!name.equals("missing")) {
               page.navigate(desk.address(path));
+              if (page.locator("details.solid[open]").count() > 0) {
+                page.locator("#solid[data-drawn]").waitFor();
+              }
               page.screenshot(new Page.ScreenshotOptions().setPath(picture(name + "-" + width)));
             }
           });

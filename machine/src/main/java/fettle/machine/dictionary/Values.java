@@ -96,6 +96,13 @@ public record Values(String shape, Place at, Map<String, Object> held, Map<Strin
     return list == null ? List.of() : (List<Integer>) list;
   }
 
+  /** Returns the quantities of a list. */
+  @SuppressWarnings("unchecked")
+  public List<Quantity> quantities(String key) {
+    Object list = held.get(key);
+    return list == null ? List.of() : (List<Quantity>) list;
+  }
+
   /** Returns a piece of text that is kept as it is. */
   public Optional<Node> tree(String key) {
     return Optional.ofNullable((Node) held.get(key));

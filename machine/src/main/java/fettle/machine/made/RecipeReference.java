@@ -31,6 +31,23 @@ public final class RecipeReference {
 
       `fit h6` after the terms gives the size another tolerance zone. Threads, words and counts may be taken likewise:
       `thread: = trains.cross feed.elements.screw.thread`. A gear that names its `pair` has the teeth of that pair.
+
+      Datums and geometrical tolerances stand under `geometry` (ISO 5459, ISO 1101), each on a feature by its name or on a
+      face: `left end`, `right end`, `left face of STEP`, `right face of STEP` and `floor of BORE STEP` of a turned part;
+      `left`, `right`, `front`, `back`, `bottom`, `top` of a block:
+
+      ```yaml
+      geometry:
+        - datum: {letter: A, on: front seat}
+        - tolerance: {what: run-out, on: register, value: 5 µm, to: A}
+        - tolerance: {what: position, on: cap screws, value: 0.2 mm, to: A B}
+      ```
+
+      Orientation, location and symmetry hold the axis or middle plane of a feature that has one, and its frame stands
+      on the dimension line; form and run-out hold the surface, and the frame stands apart from the dimension. The place of
+      a feature that a position tolerance holds is theoretically exact and stands in a frame. Refused with the word to
+      write instead: a letter that names no datum, form held against a datum, anything else without one, a feature that
+      cannot be held so. A zone no closer than the size, or held already by another, is a caution.
       """;
 
   private RecipeReference() {}

@@ -72,9 +72,24 @@ final class RecipeText {
         features.putIfAbsent(name.text(), node.at());
       }
     }
+    label(operation, entries).ifPresent(label -> features.putIfAbsent(label, node.at()));
     return operation.equals("gear")
         ? new RecipeTree.Group(GearOfPair.filled(lathe, entries, this::wrongAt))
         : new RecipeTree.Group(entries);
+  }
+
+  /** Returns how findings call a datum or a geometrical tolerance. */
+  private static Optional<String> label(String operation, Map<String, RecipeTree> entries) {
+    return switch (operation) {
+      case "datum" -> word(entries, "letter").map(letter -> "datum " + letter);
+      case "tolerance" ->
+          word(entries, "what").flatMap(w -> word(entries, "on").map(on -> w + " of " + on));
+      default -> Optional.empty();
+    };
+  }
+
+  private static Optional<String> word(Map<String, RecipeTree> entries, String key) {
+    return entries.get(key) instanceof RecipeTree.Text t ? Optional.of(t.text()) : Optional.empty();
   }
 
   private void wrongAt(String key, String what) {

@@ -13,6 +13,7 @@ import fettle.mechanics.electrics.ElectricsReckoners;
 import fettle.mechanics.electrics.Enclosure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The control box: current, conductors, protection, volt drop and heat, for planning. */
@@ -27,6 +28,8 @@ final class ControlBoxTopic implements Topic {
   private static final Source INSIDE = Source.practice("40 °C inside, as device sheets suppose");
   private static final Source DEFER =
       Source.memory("IEC 60204-1:2016", "whole; local codes come first");
+  private static final Source LAID =
+      Source.practice("devices apart, and the air that their data sheets ask for");
   private static final Term COIL = new Term("P_c", 5_000, Unit.W, 2_000);
   private static final Term PASSED = new Term("k", 5.5e-3, Unit.W_PER_M2K, 0.5e-3);
   private static final double WARMEST = 40;
@@ -66,9 +69,11 @@ final class ControlBoxTopic implements Topic {
       caution("", ElectricsReckoners.DEFERENCE, "licensed work", DEFER);
       motor.ifPresent(this::supply);
       heat();
-      for (String wrong : Wiring.of(box).wrong()) {
-        caution("", "Wiring: " + wrong, "", DEFER);
-      }
+      Wiring wiring = Wiring.of(box);
+      wiring.wrong().forEach(w -> caution("", "Wiring: " + w, "", DEFER));
+      Panel.of(box, Map.of())
+          .ifPresent(
+              p -> p.wrong(wiring).forEach(w -> caution("", "Layout: " + w, "", LAID)));
       return new Study(figures, findings);
     }
 

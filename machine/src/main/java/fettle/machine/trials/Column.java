@@ -5,6 +5,7 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A column of readings.
@@ -73,9 +74,13 @@ public record Column(
     return new Column(name, Map.of(), List.of(words), false, false);
   }
 
-  /** Returns its heading in the unit that is usual at the bench. */
-  public String heading() {
-    return BENCH.stream()
+  /**
+   * Returns its heading in the unit that is usual at the bench.
+   *
+   * @param preferred units the owner prefers, if the column may be written in them
+   */
+  public String heading(List<String> preferred) {
+    return Stream.concat(preferred.stream(), BENCH.stream())
         .filter(units::containsKey)
         .findFirst()
         .map(u -> name + "_" + u)

@@ -17,8 +17,10 @@ import java.util.regex.Pattern;
  * @param values what the description says beside the kind, by key
  * @param places what was typed for each column that has to be asked for: how many runs, or numbers
  *     one after another, or {@code 0 to 300 by 25}
+ * @param preferred units the owner prefers, where a column may be written in them
  */
-public record PlannedTrial(Kind kind, Map<String, String> values, Map<String, String> places) {
+public record PlannedTrial(
+    Kind kind, Map<String, String> values, Map<String, String> places, List<String> preferred) {
 
   private static final int MOST_ROWS = 2_000;
   private static final int MOST_RUNS = 100;
@@ -29,6 +31,7 @@ public record PlannedTrial(Kind kind, Map<String, String> values, Map<String, St
   public PlannedTrial {
     values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
     places = Map.copyOf(places);
+    preferred = List.copyOf(preferred);
   }
 
   /** Returns the columns of a kind that have to be asked for. */
@@ -61,7 +64,7 @@ public record PlannedTrial(Kind kind, Map<String, String> values, Map<String, St
    */
   public String readings() {
     List<String> rows = new ArrayList<>();
-    rows.add(String.join(",", kind.columns().stream().map(Column::heading).toList()));
+    rows.add(String.join(",", kind.columns().stream().map(c -> c.heading(preferred)).toList()));
     lay(0, List.of(), rows);
     return String.join("\n", rows) + "\n";
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,7 @@ final class PlannedTrialTest {
             c ->
                 typed.put(
                     c.name(), c.name().equals("date") ? "2026-03-01" : c.whole() ? "2" : places));
-    return new PlannedTrial(kind, Map.of("what", "a trial: of #1"), typed);
+    return new PlannedTrial(kind, Map.of("what", "a trial: of #1"), typed, List.of());
   }
 
   @ParameterizedTest

@@ -150,6 +150,27 @@ public record Banjo(
   }
 
   /**
+   * Tells whether two wheels with one idler between them fit, by the rules of {@link
+   * #brokenSimple}.
+   *
+   * @param module module of all wheels [mm]
+   * @param a driver on S
+   * @param idler wheel on the stud
+   * @param d driven on the lead screw
+   */
+  public boolean fitsSimple(double module, int a, int idler, int d) {
+    double r1 = module * (a + idler) / 2;
+    double r2 = module * (idler + d) / 2;
+    return r1 + r2 >= axes + margin - SLACK
+        && Math.abs(r1 - r2) <= axes - margin + SLACK
+        && r2 >= slotLow - SLACK
+        && r2 <= slotHigh + SLACK
+        && clears(module, a, screwShaft, axes)
+        && clears(module, d, headShaft, axes)
+        && module * (a + d + 4) / 2 + gap <= axes + SLACK;
+  }
+
+  /**
    * Tells whether two wheels span the axes without an idler.
    *
    * @param module module of both wheels [mm]
@@ -210,29 +231,33 @@ public record Banjo(
    * @param w A, B, C, D, E, F
    */
   public boolean fitsSix(double module, int... w) {
-    double r1 = module * (w[0] + w[1]) / 2;
-    double r2 = module * (w[2] + w[3]) / 2;
-    double r3 = module * (w[4] + w[5]) / 2;
+    return fitsSix(module, w[0], w[1], w[2], w[3], w[4], w[5]);
+  }
+
+  boolean fitsSix(double module, int a, int b, int c, int d, int e, int f) {
+    double r1 = module * (a + b) / 2;
+    double r2 = module * (c + d) / 2;
+    double r3 = module * (e + f) / 2;
     double far = r2 + r3;
     if (!(r1 + far >= axes + margin - SLACK
         && Math.abs(r1 - far) <= axes - margin + SLACK
         && r3 >= slotLow - SLACK
         && far <= slotHigh + SLACK
-        && clears(module, w[2], headShaft, r1)
-        && clears(module, w[1], screwShaft, far)
-        && clears(module, w[3], screwShaft, r3)
-        && clears(module, w[2], screwShaft, far)
-        && clears(module, w[0], screwShaft, axes)
-        && clears(module, w[5], headShaft, axes)
-        && clears(module, w[1], stud, r2)
-        && clears(module, w[4], stud, r2)
-        && clears(module, w[5], stud, far))) {
+        && clears(module, c, headShaft, r1)
+        && clears(module, b, screwShaft, far)
+        && clears(module, d, screwShaft, r3)
+        && clears(module, c, screwShaft, far)
+        && clears(module, a, screwShaft, axes)
+        && clears(module, f, headShaft, axes)
+        && clears(module, b, stud, r2)
+        && clears(module, e, stud, r2)
+        && clears(module, f, stud, far))) {
       return false;
     }
     double second = secondStudFromHead(r1, far, r3);
-    return clears(module, w[4], headShaft, second)
-        && clears(module, w[3], headShaft, second)
-        && clears(module, w[0], stud, second);
+    return clears(module, e, headShaft, second)
+        && clears(module, d, headShaft, second)
+        && clears(module, a, stud, second);
   }
 
   /**

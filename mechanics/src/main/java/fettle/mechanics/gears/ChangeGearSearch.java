@@ -2,7 +2,6 @@ package fettle.mechanics.gears;
 
 import fettle.mechanics.base.Ratio;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -21,6 +20,12 @@ import org.jspecify.annotations.Nullable;
  * walk may stop as soon as the error exceeds that of the last train kept. Two trains whose errors
  * are too near for double precision are compared with whole numbers.
  *
+ * <p>The walk is made in bands of growing error, each taking up where the one before ended: a
+ * pairing is looked at in the band that holds its error, and in no other. When the bands have
+ * reached the error of the last train kept, or the limit, every pairing that could enter has been
+ * looked at. As the order of merit leaves no two trains equal, the order in which they are looked
+ * at changes nothing but the time: near trains first make the bound small before poor ones are met.
+ *
  * <p>Trains that use the same drivers and the same driven wheels in another order count as one; the
  * first order that fits, read as A, B, C, D ..., stands for them. Order of merit: size of the
  * error, sum of the teeth, number of wheels, then A, B, C, D ...
@@ -28,7 +33,16 @@ import org.jspecify.annotations.Nullable;
 public final class ChangeGearSearch {
 
   /** Errors nearer to each other than this are compared with whole numbers. */
-  private static final double NEAR = 1e-14;
+  static final double NEAR = 1e-14;
+
+  /** The first band of errors holds about so many pairings for each train wanted. */
+  private static final double BAND = 100;
+
+  /** Each band reaches so many times as far as the one before. */
+  private static final double WIDENING = 8;
+
+  /** Long trains come nearest, so the walk among the short ones ends early. */
+  private static final List<Wheels> MANY_FIRST = List.of(Wheels.SIX, Wheels.FOUR, Wheels.TWO);
 
   /** Numbers of wheels a train may have, an idler not counted. */
   public enum Wheels {
@@ -181,22 +195,18 @@ public final class ChangeGearSearch {
   public record Result(List<Listing> listings, long pairings, Counts counts) {}
 
   private final Query query;
-  private final int[] values;
-  private final int[] counts;
-  private final Map<Wheels, GearProducts> products = new EnumMap<>(Wheels.class);
+  private final WheelOrder order;
+  private final List<GearProducts> products = new ArrayList<>();
   private long examined;
   private long twice;
   private long unfit;
 
   private ChangeGearSearch(Query query) {
     this.query = query;
-    TreeMap<Integer, Integer> stock = new TreeMap<>();
-    query.stock.forEach(z -> stock.merge(z, 1, Integer::sum));
-    this.values = stock.keySet().stream().mapToInt(Integer::intValue).toArray();
-    this.counts = stock.values().stream().mapToInt(Integer::intValue).toArray();
-    for (Wheels wheels : Wheels.values()) {
+    this.order = WheelOrder.of(query.stock, query.module, query.banjo);
+    for (Wheels wheels : MANY_FIRST) {
       if (query.wheels.contains(wheels)) {
-        products.put(wheels, GearProducts.of(values, counts, wheels.pairs));
+        products.add(order.products(wheels.pairs));
       }
     }
   }
@@ -206,50 +216,77 @@ public final class ChangeGearSearch {
     ChangeGearSearch search = new ChangeGearSearch(query);
     List<Listing> listings = new ArrayList<>();
     for (Ratio lead : query.leads) {
-      Board board = new Board(lead, lead.over(query.screwLead).folded(), query.best, query.limit);
-      search.products.values().forEach(p -> search.walk(p, board));
-      listings.add(new Listing(lead, board.trains(query.screwLead)));
+      BestTrains board = new BestTrains(lead, query);
+      for (GearProducts list : search.products) {
+        search.walk(list, board);
+      }
+      listings.add(new Listing(lead, board.trains()));
     }
     long pairings = 0;
-    for (GearProducts p : search.products.values()) {
+    for (GearProducts p : search.products) {
       pairings += (long) p.sum.length * p.sum.length;
     }
     return new Result(
         List.copyOf(listings), pairings, new Counts(search.examined, search.twice, search.unfit));
   }
 
-  private void walk(GearProducts list, Board board) {
+  /** Looks through a list in bands of growing error until no further band can bring a train. */
+  private void walk(GearProducts list, BestTrains board) {
+    double from = -1;
+    double to = BAND * query.best / (1.0 * list.sum.length * list.sum.length);
+    pass(list, board, from, to);
+    while (board.bound() > to) {
+      from = to;
+      to *= WIDENING;
+      pass(list, board, from, to);
+    }
+  }
+
+  /**
+   * Looks at every pairing whose error lies above {@code from}, up to {@code to} or the bound.
+   *
+   * @param from error already looked at [-]
+   * @param to largest error to look at [-]
+   */
+  private void pass(GearProducts list, BestTrains board, double from, double to) {
     long[] product = list.product;
+    double ratio = board.ratio();
     int ideal = 0;
     for (int d = 0; d < product.length; d++) {
-      double wanted = product[d] / board.ratio;
+      double wanted = product[d] / ratio;
       while (ideal < product.length && product[ideal] < wanted) {
         ideal++;
       }
       for (int n = ideal; n < product.length; n++) {
-        if (product[n] * (1 - board.bound - NEAR) > wanted) {
+        double reach = Math.min(to, board.bound());
+        if (product[n] * (1 - reach - NEAR) > wanted) {
           break;
         }
         double error = Math.abs(wanted / product[n] - 1);
-        if (error > board.bound) {
+        if (error > reach) {
           break;
         }
-        pair(list, d, n, error, board);
+        if (error > from) {
+          pair(list, d, n, error, board);
+        }
       }
       for (int n = ideal - 1; n >= 0; n--) {
-        if (product[n] * (1 + board.bound + NEAR) < wanted) {
+        double reach = Math.min(to, board.bound());
+        if (product[n] * (1 + reach + NEAR) < wanted) {
           break;
         }
         double error = Math.abs(wanted / product[n] - 1);
-        if (error > board.bound) {
+        if (error > reach) {
           break;
         }
-        pair(list, d, n, error, board);
+        if (error > from) {
+          pair(list, d, n, error, board);
+        }
       }
     }
   }
 
-  private void pair(GearProducts list, int d, int n, double error, Board board) {
+  private void pair(GearProducts list, int d, int n, double error, BestTrains board) {
     long driver = list.product[d];
     long driven = list.product[n];
     int sumLimit = board.sumLimit(error, driver, driven);
@@ -260,235 +297,18 @@ public final class ChangeGearSearch {
           break;
         }
         examined++;
-        int[] wheels = order(list, i, j);
-        if (wheels.length > 0) {
-          board.offer(error, driver, driven, wheels, list.size);
-          sumLimit = board.sumLimit(error, driver, driven);
-        }
-      }
-    }
-  }
-
-  private static final int[] NONE = {};
-
-  private int[] order(GearProducts list, int i, int j) {
-    int[] t = list.teeth;
-    if (!inStock(list, i, j)) {
-      twice++;
-      return NONE;
-    }
-    int[] wheels =
-        switch (list.size) {
-          case 1 -> simple(t[i], t[j]);
-          case 2 -> compound(t, 2 * i, 2 * j);
-          default -> six(list, i, j);
-        };
-    if (wheels.length == 0) {
-      unfit++;
-    }
-    return wheels;
-  }
-
-  private boolean inStock(GearProducts list, int i, int j) {
-    int size = list.size;
-    int[] t = list.teeth;
-    int a = i * size;
-    int b = j * size;
-    while (a < (i + 1) * size && b < (j + 1) * size) {
-      if (t[a] < t[b]) {
-        a++;
-      } else if (t[a] > t[b]) {
-        b++;
-      } else {
-        int z = t[a];
-        int used = 0;
-        while (a < (i + 1) * size && t[a] == z) {
-          used++;
-          a++;
-        }
-        while (b < (j + 1) * size && t[b] == z) {
-          used++;
-          b++;
-        }
-        if (used > counts[Arrays.binarySearch(values, z)]) {
-          return false;
-        }
-      }
-    }
-    return true;
-  }
-
-  /** Returns A, D, idler (0 if none is needed), or nothing. */
-  private int[] simple(int a, int d) {
-    Banjo banjo = query.banjo;
-    if (banjo == null || banjo.fitsDirect(query.module, a, d)) {
-      return new int[] {a, d, 0};
-    }
-    for (int v = 0; v < values.length; v++) {
-      int left = counts[v] - (values[v] == a ? 1 : 0) - (values[v] == d ? 1 : 0);
-      if (left > 0 && banjo.brokenSimple(query.module, a, values[v], d).isEmpty()) {
-        return new int[] {a, d, values[v]};
-      }
-    }
-    return NONE;
-  }
-
-  private int[] compound(int[] t, int i, int j) {
-    for (int a = 0; a < 2; a++) {
-      for (int b = 0; b < 2; b++) {
-        int first = t[i + a];
-        int second = t[j + b];
-        int third = t[i + 1 - a];
-        int fourth = t[j + 1 - b];
-        if (query.banjo == null || query.banjo.fits(query.module, first, second, third, fourth)) {
-          return new int[] {first, second, third, fourth};
-        }
-      }
-    }
-    return NONE;
-  }
-
-  private int[] six(GearProducts list, int i, int j) {
-    int[] t = list.teeth;
-    Banjo banjo = query.banjo;
-    int d = 3 * i;
-    int n = 3 * j;
-    if (banjo == null) {
-      return new int[] {t[d], t[n], t[d + 1], t[n + 1], t[d + 2], t[n + 2]};
-    }
-    int total = list.sum[i] + list.sum[j];
-    double module = query.module;
-    boolean hopeless =
-        module * total / 2 < banjo.axes() + banjo.margin() - 1e-6
-            || module * (total - t[d + 2] - t[n + 2]) / 2 > banjo.slotHigh() + 1e-6;
-    if (hopeless) {
-      return NONE;
-    }
-    for (int a = 0; a < 3; a++) {
-      for (int b = 0; b < 3; b++) {
-        if (module * (total - t[d + a] - t[n + b]) / 2 > banjo.slotHigh() + 1e-6) {
+        if (!order.inStock(list, i, j)) {
+          twice++;
           continue;
         }
-        int[] wheels = inner(t, d, a, n, b);
-        if (wheels.length > 0) {
-          return wheels;
-        }
-      }
-    }
-    return NONE;
-  }
-
-  private int[] inner(int[] t, int d, int a, int n, int b) {
-    Banjo banjo = query.banjo;
-    for (int c = 0; c < 3; c++) {
-      if (c == a) {
-        continue;
-      }
-      for (int e = 0; e < 3; e++) {
-        if (e == b) {
+        int[] wheels = order.first(list, i, j);
+        if (wheels.length == 0) {
+          unfit++;
           continue;
         }
-        int w0 = t[d + a];
-        int w1 = t[n + b];
-        int w2 = t[d + c];
-        int w3 = t[n + e];
-        int w4 = t[d + 3 - a - c];
-        int w5 = t[n + 3 - b - e];
-        if (banjo == null || banjo.fitsSix(query.module, w0, w1, w2, w3, w4, w5)) {
-          return new int[] {w0, w1, w2, w3, w4, w5};
-        }
+        board.offer(error, driver, driven, wheels, list.size);
+        sumLimit = board.sumLimit(error, driver, driven);
       }
-    }
-    return NONE;
-  }
-
-  /** The best trains for one lead, kept in order. */
-  private static final class Board {
-    private final Ratio lead;
-    private final Ratio exactRatio;
-    private final double ratio;
-    private final int most;
-    private final List<Entry> kept = new ArrayList<>();
-    private double bound;
-
-    @SuppressWarnings("ArrayRecordComponent") // never compared or handed out
-    private record Entry(double error, long driver, long driven, int sum, int[] wheels, int size) {}
-
-    Board(Ratio lead, Ratio exactRatio, int most, double limit) {
-      this.lead = lead;
-      this.exactRatio = exactRatio;
-      this.ratio = exactRatio.toDouble();
-      this.most = most;
-      this.bound = limit;
-    }
-
-    /** Returns the largest sum of teeth with which a train of this error may still enter. */
-    int sumLimit(double error, long driver, long driven) {
-      if (kept.size() < most) {
-        return Integer.MAX_VALUE;
-      }
-      Entry last = kept.get(most - 1);
-      if (error < last.error - NEAR) {
-        return Integer.MAX_VALUE;
-      }
-      int order = compareError(error, driver, driven, last);
-      return order < 0 ? Integer.MAX_VALUE : order > 0 ? -1 : last.sum;
-    }
-
-    void offer(double error, long driver, long driven, int[] wheels, int size) {
-      int sum = Arrays.stream(wheels).sum();
-      Entry entry = new Entry(error, driver, driven, sum, wheels, size);
-      int at = kept.size();
-      while (at > 0 && compare(entry, kept.get(at - 1)) < 0) {
-        at--;
-      }
-      if (at >= most) {
-        return;
-      }
-      kept.add(at, entry);
-      if (kept.size() > most) {
-        kept.remove(most);
-      }
-      if (kept.size() == most) {
-        bound = Math.min(bound, kept.get(most - 1).error + NEAR);
-      }
-    }
-
-    private int compare(Entry a, Entry b) {
-      int byError = compareError(a.error, a.driver, a.driven, b);
-      if (byError != 0) {
-        return byError;
-      }
-      int bySum = Integer.compare(a.sum, b.sum);
-      if (bySum != 0) {
-        return bySum;
-      }
-      int bySize = Integer.compare(a.size, b.size);
-      return bySize != 0 ? bySize : Arrays.compare(a.wheels, b.wheels);
-    }
-
-    private int compareError(double error, long driver, long driven, Entry other) {
-      if (Math.abs(error - other.error) > NEAR) {
-        return Double.compare(error, other.error);
-      }
-      if (driver * other.driven == other.driver * driven) {
-        return 0;
-      }
-      return Deviation.compareSize(
-          Ratio.of(driver, driven).over(exactRatio),
-          Ratio.of(other.driver, other.driven).over(exactRatio));
-    }
-
-    List<Train> trains(Ratio screwLead) {
-      return kept.stream()
-          .map(
-              e -> {
-                Ratio cut = screwLead.times(Ratio.of(e.driver, e.driven));
-                List<Integer> wheels = Arrays.stream(e.wheels).limit(2L * e.size).boxed().toList();
-                return new Train(
-                    wheels, e.size == 1 ? e.wheels[2] : 0, cut, Deviation.ppm(cut, lead));
-              })
-          .toList();
     }
   }
 

@@ -84,8 +84,15 @@ public final class GearboxSearch {
    */
   public record Level(int multipliers, int found, int least, long sets, String reason) {}
 
-  /** How far the search has come. */
-  public record Progress(int multipliers, long sets, int bestWheels) {}
+  /**
+   * How far the search has come.
+   *
+   * @param multipliers number of multipliers being tried
+   * @param sets sets of multipliers tried so far
+   * @param bestWheels wheels of the best box found; 0 before the first
+   * @param bound fewest wheels that any box not yet ruled out may have
+   */
+  public record Progress(int multipliers, long sets, int bestWheels, int bound) {}
 
   /** The answer. */
   public sealed interface Outcome {
@@ -141,6 +148,7 @@ public final class GearboxSearch {
   private long sets;
   private long steps;
   private boolean cut;
+  private int settled = Integer.MAX_VALUE;
 
   private final @Nullable PrimeCode code;
   private Design best;
@@ -194,32 +202,44 @@ public final class GearboxSearch {
     Design plain = plainBox();
     best = best.cone().isEmpty() || plain.wheels() < best.wheels() ? plain : best;
     int targets = larger().size();
-    int open = Integer.MAX_VALUE;
     for (int r = 1; r <= targets; r++) {
-      int counting = counting(r, best.wheels() - 2 * r);
-      if (counting + 2 * r >= best.wheels()) {
-        levels.add(new Level(r, 0, counting, 0, counted(r)));
-        continue;
-      }
-      if (r > mostMultipliers || cut) {
-        levels.add(new Level(r, 0, counting, 0, "not searched; " + counted(r)));
-      } else {
-        levels.add(level(r, best.wheels() - 2 * r));
-      }
+      Level level = settle(r, mostMultipliers);
+      levels.add(level);
+      settled = Math.min(settled, level.least + 2 * r);
     }
-    for (Level level : levels) {
-      int bound = level.least + 2 * level.multipliers;
-      open = Math.min(open, bound);
-    }
-    return open >= best.wheels()
+    return settled >= best.wheels()
         ? new Outcome.Proven(best, List.copyOf(levels))
         : new Outcome.BestFound(
             best,
             List.copyOf(levels),
-            open,
+            settled,
             cut
                 ? "the search was ended before all sets were tried"
                 : "the bound of the lists taken singly is not reached");
+  }
+
+  private Level settle(int r, int mostMultipliers) {
+    int counting = counting(r, best.wheels() - 2 * r);
+    if (counting + 2 * r >= best.wheels()) {
+      return new Level(r, 0, counting, 0, counted(r));
+    }
+    return r > mostMultipliers || cut
+        ? new Level(r, 0, counting, 0, "not searched; " + counted(r))
+        : level(r, best.wheels() - 2 * r);
+  }
+
+  /** Returns the fewest wheels of a box with r or more multipliers, or of a level left open. */
+  private int bound(int r) {
+    int bound = Math.min(settled, best.wheels());
+    for (int more = r; more <= larger().size(); more++) {
+      bound = Math.min(bound, wheelsAtLeast(more) + 2 * more);
+    }
+    return bound;
+  }
+
+  /** A wheel meets at most r targets of a list. */
+  private int wheelsAtLeast(int r) {
+    return (larger().size() + r - 1) / r;
   }
 
   private List<Fraction> larger() {
@@ -234,7 +254,7 @@ public final class GearboxSearch {
    * @param enough a bound no larger than this is of use
    */
   private int counting(int r, int enough) {
-    int n = (larger().size() + r - 1) / r;
+    int n = wheelsAtLeast(r);
     while (code != null && n < Math.min(enough, Math.min(r, MOST_EXCHANGED + 1))) {
       ListCores exchanged = ListCores.of(code.codes(larger()), r, n, limits());
       if (exchanged.cut() || !exchanged.noneUpTo(n)) {
@@ -342,7 +362,7 @@ public final class GearboxSearch {
       TwoLists.Answer answer = lists.box(limit - 1, r);
       sets += answer.sets();
       steps += answer.steps();
-      watcher.accept(new Progress(r, sets, best.wheels()));
+      watcher.accept(new Progress(r, sets, best.wheels(), bound(r)));
       verdict = answer.verdict();
       if (verdict != TwoLists.Verdict.FOUND) {
         break;
@@ -447,7 +467,7 @@ public final class GearboxSearch {
       cut = true;
     }
     if (sets % 16 == 0) {
-      watcher.accept(new Progress(r, sets, best.wheels()));
+      watcher.accept(new Progress(r, sets, best.wheels(), bound(r)));
     }
     return cut;
   }

@@ -67,6 +67,20 @@ class ChangeGearSearchTest {
   }
 
   @Test
+  void randomStocksWithSixWheelTrainsGiveTheSameInEveryBand() {
+    Random random = new Random(11);
+    Set<ChangeGearSearch.Wheels> wheels = Set.of(ChangeGearSearch.Wheels.values());
+    for (int round = 0; round < 6; round++) {
+      List<Integer> stock = new ArrayList<>();
+      for (int i = 0; i < 8; i++) {
+        stock.add(5 * (4 + random.nextInt(9)));
+      }
+      double limit = new double[] {1e-12, 0.003, 0.1, 0.9, 3, Double.POSITIVE_INFINITY}[round];
+      same(query(stock, round % 2 == 0 ? WIDE : null, 1 + 7 * round, wheels, limit));
+    }
+  }
+
+  @Test
   @Tag("slow")
   void twentyWheelsGiveTheSameEitherWay() {
     List<Integer> stock =

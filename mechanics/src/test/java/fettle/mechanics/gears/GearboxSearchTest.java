@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fettle.mechanics.base.Ratio;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
@@ -203,5 +204,19 @@ class GearboxSearchTest {
     List<Ratio> cone = outcome.design().cone();
     double span = cone.get(cone.size() - 1).over(cone.get(0)).toDouble();
     assertThat(span).as("of boxes with as few wheels, a compact one").isLessThan(2);
+  }
+
+  @Test
+  void theBoundToldOnTheWayNeverPassesWhatIsProvenInTheEnd() {
+    List<GearboxSearch.Progress> told = new ArrayList<>();
+    GearboxSearch.Query query =
+        new GearboxSearch.Query(
+            ThreadPitches.ISO_COARSE.leads(), ThreadPitches.UNC.printed(), 4, 100_000);
+    GearboxSearch.Outcome outcome = GearboxSearch.search(query, () -> false, told::add);
+    assertThat(told).isNotEmpty();
+    for (GearboxSearch.Progress progress : told) {
+      assertThat(progress.bound()).isLessThanOrEqualTo(progress.bestWheels());
+      assertThat(progress.bound()).isLessThanOrEqualTo(outcome.lowerBound());
+    }
   }
 }

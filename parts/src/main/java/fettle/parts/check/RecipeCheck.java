@@ -3,6 +3,7 @@ package fettle.parts.check;
 import fettle.mechanics.base.Numbers;
 import fettle.mechanics.base.Source;
 import fettle.parts.recipe.Bore;
+import fettle.parts.recipe.Cut;
 import fettle.parts.recipe.Edge;
 import fettle.parts.recipe.End;
 import fettle.parts.recipe.Face;
@@ -48,6 +49,7 @@ public final class RecipeCheck {
     } else {
       check.folded((Folded) recipe);
     }
+    check.doubts.addAll(GeometryCheck.of(recipe));
     check.solid();
     check.doubts.sort((a, b) -> a.rank().compareTo(b.rank()));
     return List.copyOf(check.doubts);
@@ -369,6 +371,16 @@ public final class RecipeCheck {
   private record Spot(String name, Face face, double u, double v, double radius, double depth) {}
 
   private void prismatic(Prismatic p) {
+    if (!p.section().isEmpty() && Cut.hole(p).isEmpty()) {
+      stop("section", "there is no hole '" + p.section() + "' to cut along", Double.NaN, 0);
+    } else if (!p.section().isEmpty() && Cut.of(p).isEmpty()) {
+      caution(
+          "section",
+          "both sides that could show the section carry work; it is drawn uncut",
+          Double.NaN,
+          0,
+          Limits.GEOMETRY);
+    }
     List<Spot> spots = new ArrayList<>();
     for (Prismatic.Operation o : p.operations()) {
       if (o instanceof Prismatic.Holes h) {

@@ -69,6 +69,22 @@ public record Folded(
   }
 
   @Override
+  public Geometry geometry() {
+    return Geometry.NONE;
+  }
+
+  /** A bent sheet carries no geometrical tolerances: a bend holds none that would need a frame. */
+  @Override
+  public Folded with(Geometry asked) {
+    if (!asked.all().isEmpty()) {
+      throw new IllegalArgumentException(
+          heading.name()
+              + ": a bent sheet carries no datums and geometrical tolerances; write a note");
+    }
+    return this;
+  }
+
+  @Override
   public List<Feature> features() {
     List<Feature> all = new ArrayList<>();
     for (Leg leg : legs) {

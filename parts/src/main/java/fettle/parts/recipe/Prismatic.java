@@ -14,6 +14,8 @@ import java.util.Set;
  * @param height extent along z: the thickness of a plate
  * @param operations what is made on it, in order
  * @param finished faces that are machined; the others stay as the stock is
+ * @param geometry its datums and geometrical tolerances
+ * @param section the hole along whose axis the part is drawn cut; empty for none
  */
 public record Prismatic(
     Heading heading,
@@ -22,7 +24,9 @@ public record Prismatic(
     Size width,
     Size height,
     List<Operation> operations,
-    Set<Face> finished)
+    Set<Face> finished,
+    Geometry geometry,
+    String section)
     implements Recipe {
 
   /** Something made on a block. */
@@ -181,6 +185,30 @@ public record Prismatic(
       throw new IllegalArgumentException(
           heading.name() + ": length, width and height of a block must lie above 0 mm");
     }
+  }
+
+  /** A part without geometrical tolerances. */
+  public Prismatic(
+      Heading heading,
+      Outline outline,
+      Size length,
+      Size width,
+      Size height,
+      List<Operation> operations,
+      Set<Face> finished) {
+    this(heading, outline, length, width, height, operations, finished, Geometry.NONE, "");
+  }
+
+  /** Returns the same part drawn cut along the axis of a hole. */
+  public Prismatic cutAlong(String hole) {
+    return new Prismatic(
+        heading, outline, length, width, height, operations, finished, geometry, hole);
+  }
+
+  @Override
+  public Prismatic with(Geometry asked) {
+    return new Prismatic(
+        heading, outline, length, width, height, operations, finished, asked, section);
   }
 
   /**

@@ -9,4 +9,10 @@ public sealed interface Recipe permits Turned, Prismatic, Folded {
 
   /** Returns everything that is made on the part, in the order made. */
   List<Feature> features();
+
+  /** Returns the datums and geometrical tolerances. */
+  Geometry geometry();
+
+  /** Returns the same part with other datums and geometrical tolerances. */
+  Recipe with(Geometry asked);
 }

@@ -2,6 +2,7 @@ package fettle.parts.recipe;
 
 import fettle.mechanics.base.Unit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -206,6 +207,10 @@ public final class RecipeKeys {
   private static final String[] PRISMATIC = {
     "holes", "pocket", "slot", "channel", "t-slot", "dovetail", "edge", "boss"
   };
+  private static final String ON =
+      "feature by its name, or a face: top, left end, right face of FEATURE, floor of FEATURE";
+  private static final String[] CHARACTERISTICS =
+      Arrays.stream(Characteristic.values()).map(Characteristic::word).toArray(String[]::new);
   private static final String[] STEPS = {"cylinder", "taper", "arc"};
 
   static {
@@ -218,6 +223,7 @@ public final class RecipeKeys {
     add("part", "Ra", Kind.NUMBER, Unit.MICRON, "roughness of all other surfaces", "3.2");
     text("part", "stock", "what it is made from", "");
     add("part", "notes", Kind.TEXTS, Unit.ONE, "further notes on the sheet", "?");
+    groups("part", "geometry", "datums and geometrical tolerances", "?", "datum", "tolerance");
     group("part", "turned", "a turned part", "?", "turned");
     group("part", "block", "a part from a block", "?", "block");
     group("part", "plate", "a part from plate with a shaped outline", "?", "plate");
@@ -227,6 +233,20 @@ public final class RecipeKeys {
     group("part", "nut", "a round nut by its data", "?", "nut");
     group("part", "handwheel", "a handwheel by its data", "?", "handwheel");
     group("part", "dial", "a graduated ring by its data", "?", "dial");
+
+    text("datum", "letter", "capital letter of the datum", "!");
+    text("datum", "on", ON, "!");
+    word("tolerance", "what", "characteristic held", "!", CHARACTERISTICS);
+    text("tolerance", "on", ON, "!");
+    mm("tolerance", "value", "width or diameter of the tolerance zone", "!");
+    word(
+        "tolerance",
+        "zone",
+        "shape of the zone; left out: round for the position of a hole and for coaxiality",
+        "?",
+        "between",
+        "round");
+    text("tolerance", "to", "datums in order, A-B for a common datum of two", "");
 
     groups("turned", "outside", "steps of the outline from left to right", "!", STEPS);
     groups("turned", "bore-left", "steps of the bore from the left end inwards", "?", STEPS);
@@ -348,6 +368,7 @@ public final class RecipeKeys {
     size("block", "width", "extent along y", "!");
     size("block", "height", "extent along z", "!");
     add("block", "unfinished", Kind.TEXTS, Unit.ONE, "faces that stay as the stock is", "?");
+    text("block", "section", "hole along whose axis it is drawn cut, without hidden lines", "");
     groups("block", "operations", "what is made on it, in order", "?", PRISMATIC);
     size("plate", "thickness", "thickness", "!");
     groups(
@@ -356,6 +377,7 @@ public final class RecipeKeys {
     mm("plate", "first", "radius of the lever's first end", "?");
     mm("plate", "second", "radius of the lever's second end", "?");
     add("plate", "unfinished", Kind.TEXTS, Unit.ONE, "faces that stay as the stock is", "?");
+    text("plate", "section", "hole along whose axis it is drawn cut, without hidden lines", "");
     groups("plate", "operations", "what is made on it, in order", "?", PRISMATIC);
     mm("corner", "x", "first coordinate", "!");
     mm("corner", "y", "second coordinate", "!");

@@ -12,9 +12,15 @@ import java.util.List;
  * @param left bore from the left end
  * @param right bore from the right end
  * @param operations what is made on it besides
+ * @param geometry its datums and geometrical tolerances
  */
 public record Turned(
-    Heading heading, List<Step> outside, Bore left, Bore right, List<Operation> operations)
+    Heading heading,
+    List<Step> outside,
+    Bore left,
+    Bore right,
+    List<Operation> operations,
+    Geometry geometry)
     implements Recipe {
 
   /** Something made on a turned part besides its outline and bores. */
@@ -207,6 +213,17 @@ public record Turned(
     }
   }
 
+  /** A part without geometrical tolerances. */
+  public Turned(
+      Heading heading, List<Step> outside, Bore left, Bore right, List<Operation> operations) {
+    this(heading, outside, left, right, operations, Geometry.NONE);
+  }
+
+  @Override
+  public Turned with(Geometry asked) {
+    return new Turned(heading, outside, left, right, operations, asked);
+  }
+
   /**
    * Returns the overall length.
    *
@@ -225,6 +242,24 @@ public record Turned(
    */
   public double place(End from, double at) {
     return from == End.LEFT ? at : length() - at;
+  }
+
+  /**
+   * Returns the diameter of the rim that lines are engraved on.
+   *
+   * @param lines the lines, which must be some of this part
+   * @return diameter [mm]
+   */
+  public double rim(Graduations lines) {
+    double at = place(lines.from(), lines.at() + lines.minorLength() / 2);
+    double end = 0;
+    for (Step step : outside) {
+      end += step.length().nominal();
+      if (at <= end) {
+        return step.diameter().nominal();
+      }
+    }
+    throw new IllegalArgumentException(lines.name() + " lie beyond the end of " + heading.name());
   }
 
   /**

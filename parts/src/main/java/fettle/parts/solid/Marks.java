@@ -9,9 +9,11 @@ import fettle.parts.recipe.ScrewThread;
 import fettle.parts.recipe.Step;
 import fettle.parts.recipe.Turned;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What a sheet draws besides edges: axes of everything round, and threads.
@@ -78,9 +80,7 @@ public record Marks(List<Axis> axes, List<Threaded> threads) {
         double low = Math.max(b[0], range[0]);
         double high = Math.min(b[2], range[1]);
         Axis axis = new Axis(step.feature(), f.at(0, 0, low), f.at(0, 0, high), b[3]);
-        if (axes.stream().noneMatch(a -> covers(a, axis))) {
-          axes.add(axis);
-        }
+        join(axes, axis);
         HoleForm hole = holes.get(step.feature());
         if (hole != null && hole.thread() != null) {
           double end = Double.isInfinite(hole.threadDepth()) ? high : hole.threadDepth();
@@ -94,6 +94,28 @@ public record Marks(List<Axis> axes, List<Threaded> threads) {
       turned(t, threads);
     }
     return new Marks(axes, threads);
+  }
+
+  /** Adds an axis, or makes one that lies on the same line reach as far. */
+  private static void join(List<Axis> axes, Axis axis) {
+    for (int i = 0; i < axes.size(); i++) {
+      Axis a = axes.get(i);
+      if (covers(a, axis)) {
+        Vec way = a.to().minus(a.from()).unit();
+        axes.set(
+            i,
+            new Axis(a.feature(), least(a, axis, way), least(a, axis, way.times(-1)), a.radius()));
+        return;
+      }
+    }
+    axes.add(axis);
+  }
+
+  /** Returns the end of two axes on one line that lies furthest against a direction. */
+  private static Vec least(Axis a, Axis b, Vec way) {
+    return Stream.of(a.from(), a.to(), b.from(), b.to())
+        .min(Comparator.comparingDouble(p -> p.dot(way)))
+        .orElse(a.from());
   }
 
   private static boolean covers(Axis a, Axis b) {

@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fettle.parts.Samples;
+import fettle.parts.recipe.Bore;
+import fettle.parts.recipe.Heading;
 import fettle.parts.recipe.Recipe;
+import fettle.parts.recipe.Step;
+import fettle.parts.recipe.Turned;
 import fettle.parts.solid.Bodies;
 import fettle.parts.solid.Brep;
 import fettle.parts.solid.Mesh;
@@ -43,6 +47,23 @@ class ExchangeTest {
 
   private static String step(Recipe recipe) {
     return StepFile.of(Brep.of(Bodies.of(recipe)), LABEL, StepFile.Protocol.AP214);
+  }
+
+  @Test
+  void semiAngleOfASixtyDegreeCentre() {
+    double length = 20 / Math.tan(Math.PI / 6);
+    Recipe centre =
+        new Turned(
+            Heading.of("centre", "Centre", "C45", 7.85e-9),
+            List.of(Step.taper("point", 0, 40, length), Step.cylinder("shank", 40, 30)),
+            Bore.NONE,
+            Bore.NONE,
+            List.of());
+    Matcher cone =
+        Pattern.compile("CONICAL_SURFACE\\('[^']*',#[0-9]+,[^,]+,([^)]+)\\)").matcher(step(centre));
+    assertThat(cone.find()).isTrue();
+    // DP-ST-09
+    assertThat(Double.parseDouble(cone.group(1))).isCloseTo(0.523598776, within(1e-8));
   }
 
   @TestFactory

@@ -187,4 +187,43 @@ class RecipeReaderTest {
       }
     }
   }
+
+  @Test
+  void datumsAndGeometricalTolerances() {
+    RecipeTree.Group seat = group("name", "seat", "diameter", 20, "length", 30);
+    RecipeTree.Group datum = group("letter", "A", "on", "seat");
+    RecipeTree.Group runOut = group("what", "run-out", "on", "left end", "value", 0.01, "to", "A");
+    RecipeTree.Group place = group("what", "position", "on", "pin", "value", 0.2, "to", "A-B C");
+    RecipeReader.Reading reading =
+        RecipeReader.read(
+            part(
+                "turned",
+                group("outside", items(group("cylinder", seat))),
+                "geometry",
+                items(
+                    group("datum", datum), group("tolerance", runOut), group("tolerance", place))));
+    assertThat(reading.problems()).isEmpty();
+    Geometry geometry = Objects.requireNonNull(reading.recipe()).geometry();
+    assertThat(geometry.letterOf("seat")).isEqualTo("A");
+    assertThat(geometry.tolerances().get(0).shape()).isEqualTo(Geometry.Shape.BETWEEN);
+    assertThat(geometry.tolerances().get(1).shape()).isEqualTo(Geometry.Shape.ROUND);
+    assertThat(geometry.tolerances().get(1).letters()).containsExactly("A", "B", "C");
+  }
+
+  @Test
+  void whatIsWrongWithATolerance() {
+    RecipeTree.Group letter = group("letter", "aa", "on", "seat");
+    RecipeTree.Group wide = group("what", "flatness", "on", "seat", "value", 0, "to", "");
+    RecipeTree.Group to = group("what", "run-out", "on", "seat", "value", 0.1, "to", "A+B");
+    RecipeReader.Reading reading =
+        RecipeReader.read(
+            part(
+                "block",
+                group("length", 10, "width", 10, "height", 10),
+                "geometry",
+                items(group("datum", letter), group("tolerance", wide), group("tolerance", to))));
+    assertThat(reading.problems())
+        .extracting(RecipeProblem::path)
+        .containsExactly("geometry/0/datum", "geometry/1/tolerance", "geometry/2/tolerance");
+  }
 }

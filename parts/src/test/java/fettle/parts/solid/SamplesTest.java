@@ -7,8 +7,13 @@ import fettle.parts.Samples;
 import fettle.parts.recipe.Bore;
 import fettle.parts.recipe.Edge;
 import fettle.parts.recipe.End;
+import fettle.parts.recipe.Face;
 import fettle.parts.recipe.Folded;
 import fettle.parts.recipe.Heading;
+import fettle.parts.recipe.HoleForm;
+import fettle.parts.recipe.Pattern;
+import fettle.parts.recipe.Prismatic;
+import fettle.parts.recipe.Recipe;
 import fettle.parts.recipe.Size;
 import fettle.parts.recipe.Step;
 import fettle.parts.recipe.Turned;
@@ -49,6 +54,39 @@ class SamplesTest {
     // DP-ST-06, DP-ST-07
     assertThat(kinds).isEqualTo(Map.of("Cone", 2, "Cylinder", 3, "Plane", 4, "Torus", 1));
     assertThat(Moments.of(shaft).volume()).isCloseTo(21511.0131, within(0.0001));
+  }
+
+  private static List<Integer> counts(Recipe recipe) {
+    Brep b = Brep.of(Bodies.of(recipe));
+    return List.of(b.vertices().size(), b.edges().size(), b.faces().size(), b.loops(), b.genus());
+  }
+
+  @Test
+  void entitiesOfThePublishedSolids() {
+    Heading heading = Heading.of("p", "Part", "C45", 7.85e-9);
+    Turned shaft =
+        new Turned(
+            heading,
+            List.of(
+                Step.cylinder("a", 10, 20), Step.cylinder("b", 30, 20), Step.cylinder("c", 20, 20)),
+            Bore.NONE,
+            Bore.NONE,
+            List.of());
+    // DP-ST-01
+    assertThat(counts(shaft)).containsExactly(6, 9, 7, 9, 0);
+    Prismatic block =
+        Prismatic.block(
+            heading,
+            100,
+            60,
+            20,
+            new Prismatic.Holes(
+                "holes",
+                Face.TOP,
+                HoleForm.through(Size.of(8)),
+                new Pattern.Grid(10, 30, 5, 1, 20, 0)));
+    // DP-ST-03
+    assertThat(counts(block)).containsExactly(18, 27, 11, 21, 5);
   }
 
   /** A round keyway end touches its walls where the curve happens to be sampled at some sizes. */

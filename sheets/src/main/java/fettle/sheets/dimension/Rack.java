@@ -7,7 +7,9 @@ import fettle.sheets.marks.Pen;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 
 /**
  * Dimension lines stacked beside a view, the shorter nearer to it. No text lies over a line; an
@@ -24,8 +26,10 @@ public final class Rack {
   static final double OVER = 1.2;
   static final double BEYOND = 2;
   private static final double ARROW = 3.5;
+  private static final double CLEAR = 0.8;
+  private static final double STUB = 3;
 
-  /** A place found for a dimension. */
+  /** A place found for a dimension; its tail is what is attached to its line. */
   private record Spot(
       Linear dim,
       int tier,
@@ -34,7 +38,39 @@ public final class Rack {
       double lineLow,
       double lineHigh,
       Arrows arrows,
-      double cost) {}
+      double cost,
+      Tail tail) {
+
+    /** Tells whether an extension line of the dimension itself stands at a place. */
+    boolean owns(double u) {
+      return Math.abs(u - dim.low()) < 1e-6 || Math.abs(u - dim.high()) < 1e-6;
+    }
+
+    /** Tells whether a place along the side lies in the text or in the tail. */
+    boolean taken(double u) {
+      return (u > textLow - CLEAR && u < textHigh + CLEAR)
+          || (u > tail.low() - CLEAR && u < tail.high() + CLEAR);
+    }
+  }
+
+  /**
+   * What hangs on a dimension line.
+   *
+   * @param low where it begins along the side [mm]
+   * @param high where it ends [mm]
+   * @param way +1 if it runs to higher places, -1 if to lower, 0 if there is none
+   */
+  private record Tail(double low, double high, int way) {
+    static final Tail NONE = new Tail(0, -2 * CLEAR, 0);
+  }
+
+  /** What stands beside the view of one dimension. */
+  public record Drawn(Linear dimension, List<Mark> marks) {
+    /** Keeps its own copy. */
+    public Drawn {
+      marks = List.copyOf(marks);
+    }
+  }
 
   private enum Arrows {
     INSIDE,
@@ -43,35 +79,52 @@ public final class Rack {
 
   private final Side side;
   private final Predicate<Linear> yields;
+  private final ToIntFunction<Linear> ways;
   private final List<Spot> spots = new ArrayList<>();
 
-  /** A rack on a side of a view; some dimensions would rather become a note than stand aside. */
-  public Rack(Side side, Predicate<Linear> yields) {
+  /**
+   * A rack on a side of a view.
+   *
+   * @param yields dimensions that would rather become a note than stand aside
+   * @param ways +1 or -1: to which end of a dimension what is attached to it would rather go
+   */
+  public Rack(Side side, Predicate<Linear> yields, ToIntFunction<Linear> ways) {
     this.side = side;
     this.yields = yields;
+    this.ways = ways;
   }
 
-  /** Places dimensions, shortest first; returns those for which there is no room. */
-  public List<Linear> place(List<Linear> dims, int tiers) {
+  /**
+   * Places dimensions, shortest first; returns those for which there is no room.
+   *
+   * @param tiers how many tiers there may be
+   * @param base edge of the view on this side [mm]
+   * @param blocked tells whether marks meet something else on the sheet
+   */
+  public List<Linear> place(
+      List<Linear> dims, int tiers, double base, Predicate<List<Mark>> blocked) {
     List<Linear> left = new ArrayList<>();
     List<Linear> order = new ArrayList<>(dims);
     order.sort(
-        Comparator.comparingDouble((Linear d) -> d.high() - d.low())
+        Comparator.comparing(Linear::isFace)
+            .thenComparingDouble((Linear d) -> d.high() - d.low())
             .thenComparingDouble(Linear::low)
             .thenComparing(Linear::text));
     for (int i = 0; i < order.size(); i++) {
       Linear d = order.get(i);
       List<Linear> later = order.subList(i + 1, order.size());
-      if (!place(d, later, tiers, 0)
-          && !place(d, later, tiers, 1)
-          && !place(d, List.of(), tiers, 1)) {
+      Predicate<Spot> open = s -> !blocked.test(drawn("", s, base, depths()));
+      if (!place(d, later, tiers, 0, open)
+          && !place(d, later, tiers, 1, open)
+          && !place(d, List.of(), tiers, 1, open)) {
         left.add(d);
       }
     }
     return left;
   }
 
-  private boolean place(Linear d, List<Linear> later, int tiers, int patience) {
+  private boolean place(
+      Linear d, List<Linear> later, int tiers, int patience, Predicate<Spot> open) {
     List<Spot> all = new ArrayList<>();
     for (int tier = 0; tier < tiers; tier++) {
       all.addAll(options(d, tier));
@@ -80,7 +133,10 @@ public final class Rack {
     for (Spot s : all) {
       if (free(s, patience) && spares(s, later)) {
         spots.add(s);
-        return true;
+        if (open.test(s)) {
+          return true;
+        }
+        spots.remove(spots.size() - 1);
       }
     }
     return false;
@@ -90,7 +146,7 @@ public final class Rack {
   private static boolean spares(Spot s, List<Linear> later) {
     for (Linear d : later) {
       for (double u : new double[] {d.low(), d.high()}) {
-        if (u > s.textLow - 0.8 && u < s.textHigh + 0.8) {
+        if (s.taken(u) && !s.owns(u)) {
           return false;
         }
       }
@@ -99,20 +155,73 @@ public final class Rack {
   }
 
   private List<Spot> options(Linear d, int tier) {
+    List<Spot> out = new ArrayList<>();
+    if (d.isFace()) {
+      for (int way : new int[] {1, -1}) {
+        Tail tail = tail(d, Arrows.INSIDE, way);
+        double cost = 9 * tier + (way == ways.applyAsInt(d) ? 0 : 8);
+        out.add(spot(d, tier, d.low(), d.low() - 2 * CLEAR, d.low(), d.high(), tail, cost));
+      }
+    } else if (d.attached().isEmpty()) {
+      texts(d, tier, Tail.NONE, 0, out);
+    } else {
+      int rather = ways.applyAsInt(d);
+      texts(d, tier, tail(d, arrows(d), rather), 0, out);
+      texts(d, tier, tail(d, arrows(d), -rather), 20, out);
+    }
+    return out;
+  }
+
+  private static Arrows arrows(Linear d) {
+    return d.high() - d.low() >= 2.5 * ARROW ? Arrows.INSIDE : Arrows.OUTSIDE;
+  }
+
+  /** What is attached begins after the arrow; a datum alone stands on the extension line. */
+  private static Tail tail(Linear d, Arrows arrows, int way) {
+    boolean alone = d.attached().frames().isEmpty();
+    double stub = alone ? 0 : d.isFace() ? ARROW + 1 : arrows == Arrows.INSIDE ? STUB : 2 * ARROW;
+    double near = (way > 0 ? d.high() : d.low()) + way * stub;
+    double far = near + way * d.attached().length();
+    return new Tail(Math.min(near, far), Math.max(near, far), way);
+  }
+
+  private static Spot spot(
+      Linear d,
+      int tier,
+      double textLow,
+      double textHigh,
+      double lineLow,
+      double lineHigh,
+      Tail tail,
+      double cost) {
+    boolean none = tail.way() == 0;
+    return new Spot(
+        d,
+        tier,
+        textLow,
+        textHigh,
+        none ? lineLow : Math.min(lineLow, tail.low()),
+        none ? lineHigh : Math.max(lineHigh, tail.high()),
+        d.isFace() ? Arrows.OUTSIDE : arrows(d),
+        cost,
+        tail);
+  }
+
+  private void texts(Linear d, int tier, Tail tail, double dear, List<Spot> out) {
     double w = Lettering.width(d.text(), TEXT);
     double span = d.high() - d.low();
-    List<Spot> out = new ArrayList<>();
-    Arrows arrows = span >= 2.5 * ARROW ? Arrows.INSIDE : Arrows.OUTSIDE;
+    Arrows arrows = arrows(d);
     double out1 = arrows == Arrows.OUTSIDE ? 2 * ARROW : 0;
-    double low = d.low() - out1;
-    double high = d.high() + out1;
+    double low = d.low() - (tail.way() < 0 ? 0 : out1);
+    double high = d.high() + (tail.way() > 0 ? 0 : out1);
+    double base = 9 * tier + dear;
     if (span >= w + 2) {
       double middle = (d.low() + d.high()) / 2;
       double slack = (span - w - 2) / 2;
       for (double shift : new double[] {0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75, 1, -1}) {
         double m = middle + shift * slack;
-        out.add(
-            new Spot(d, tier, m - w / 2, m + w / 2, low, high, arrows, 9 * tier + Math.abs(shift)));
+        double cost = base + Math.abs(shift);
+        out.add(spot(d, tier, m - w / 2, m + w / 2, low, high, tail, cost));
       }
     }
     if (!yields.test(d)) {
@@ -120,11 +229,14 @@ public final class Rack {
         double start = (arrows == Arrows.OUTSIDE ? ARROW + 0.5 : 1.5) + more;
         double high1 = d.high() + start;
         double low1 = d.low() - start;
-        out.add(new Spot(d, tier, high1, high1 + w, low, high1 + w, arrows, 9 * tier + 3 + more));
-        out.add(new Spot(d, tier, low1 - w, low1, low1 - w, high, arrows, 9 * tier + 4 + more));
+        if (tail.way() <= 0) {
+          out.add(spot(d, tier, high1, high1 + w, low, high1 + w, tail, base + 3 + more));
+        }
+        if (tail.way() >= 0) {
+          out.add(spot(d, tier, low1 - w, low1, low1 - w, high, tail, base + 4 + more));
+        }
       }
     }
-    return out;
   }
 
   private boolean free(Spot s, int patience) {
@@ -138,9 +250,8 @@ public final class Rack {
         return false;
       }
     }
-    double m = 0.8;
     for (double u : new double[] {s.dim.low(), s.dim.high()}) {
-      if (u > s.textLow - m && u < s.textHigh + m) {
+      if (u > s.textLow - CLEAR && u < s.textHigh + CLEAR) {
         return false;
       }
     }
@@ -149,14 +260,12 @@ public final class Rack {
 
   /** Whether an extension line of the outer dimension runs through text or line of the inner. */
   private static boolean clash(Spot outer, Spot inner, int patience) {
-    double m = 0.8;
     for (double u : new double[] {outer.dim.low(), outer.dim.high()}) {
-      if (u > inner.textLow - m && u < inner.textHigh + m) {
-        return true;
+      if (inner.owns(u)) {
+        continue;
       }
-      boolean shared =
-          Math.abs(u - inner.dim.low()) < 1e-6 || Math.abs(u - inner.dim.high()) < 1e-6;
-      if (patience == 0 && !shared && u > inner.lineLow + 1e-6 && u < inner.lineHigh - 1e-6) {
+      boolean within = u > inner.lineLow + 1e-6 && u < inner.lineHigh - 1e-6;
+      if (inner.taken(u) || (patience == 0 && within)) {
         return true;
       }
     }
@@ -168,38 +277,119 @@ public final class Rack {
     return spots.stream().mapToInt(s -> s.tier + 1).max().orElse(0);
   }
 
-  /** Returns the dimensions placed. */
-  public List<Linear> placed() {
-    return spots.stream().map(Spot::dim).toList();
-  }
-
   /**
-   * Returns the marks.
+   * Returns what is drawn of each dimension placed.
    *
    * @param group name of the group
    * @param base edge of the view on this side [mm]
    */
-  public List<Mark> marks(String group, double base) {
-    List<Mark> out = new ArrayList<>();
-    int way = side == Side.RIGHT ? 1 : -1;
+  public List<Drawn> drawn(String group, double base) {
+    List<Drawn> out = new ArrayList<>();
+    double[] depths = depths();
     int n = 0;
     for (Spot s : spots) {
-      String g = group + ":" + side.name().toLowerCase(java.util.Locale.ROOT) + n++;
-      double at = base + way * (FIRST + NEXT * s.tier);
-      double end = at + way * BEYOND;
-      out.add(line(g, s.dim.low(), s.dim.lowFrom(), s.dim.low(), end));
-      out.add(line(g, s.dim.high(), s.dim.highFrom(), s.dim.high(), end));
-      out.add(line(g + ":line", s.lineLow, at, s.lineHigh, at));
-      boolean inside = s.arrows == Arrows.INSIDE;
-      out.add(arrow(g, s.dim.low(), at, inside ? -1 : 1));
-      out.add(arrow(g, s.dim.high(), at, inside ? 1 : -1));
-      out.add(
-          side == Side.BELOW
-              ? new Mark.Text(g, s.dim.text(), s.textLow, at + OVER, TEXT, Mark.Reading.FROM_BELOW)
-              : new Mark.Text(
-                  g, s.dim.text(), at - OVER, s.textLow, TEXT, Mark.Reading.FROM_RIGHT));
+      String g = group + ":" + side.name().toLowerCase(Locale.ROOT) + n++;
+      out.add(new Drawn(s.dim, drawn(g, s, base, depths)));
     }
     return out;
+  }
+
+  private List<Mark> drawn(String g, Spot s, double base, double[] depths) {
+    int way = side == Side.RIGHT ? 1 : -1;
+    double at = base + way * depths[s.tier];
+    return s.dim.isFace() ? face(g, s, at, way) : dimension(g, s, at, way);
+  }
+
+  /** How far the tiers stand from the view: further apart where frames hang on a line. */
+  private double[] depths() {
+    double[] depths = new double[tiers() + 1];
+    depths[0] = FIRST;
+    for (int t = 1; t < depths.length; t++) {
+      double between = 1 + outward(t - 1) + inward(t);
+      depths[t] = depths[t - 1] + Math.max(NEXT, between);
+    }
+    return depths;
+  }
+
+  private double outward(int tier) {
+    double most = 0;
+    for (Spot s : spots) {
+      if (s.tier == tier && s.tail.way() != 0) {
+        most = Math.max(most, Math.max(1, s.dim.attached().frames().size()) * 2 * TEXT - TEXT);
+      }
+      if (s.tier == tier && side == Side.LEFT) {
+        most = Math.max(most, over(s) + TEXT);
+      }
+    }
+    return most;
+  }
+
+  private double inward(int tier) {
+    double most = 0;
+    for (Spot s : spots) {
+      if (s.tier == tier && s.tail.way() != 0) {
+        most = Math.max(most, TEXT);
+      }
+      if (s.tier == tier && side != Side.LEFT && !s.dim.isFace()) {
+        most = Math.max(most, over(s) + TEXT);
+      }
+    }
+    return most;
+  }
+
+  private static double over(Spot s) {
+    return Framed.has(s.dim.text()) ? OVER + 0.9 : OVER;
+  }
+
+  private List<Mark> dimension(String g, Spot s, double at, int way) {
+    List<Mark> out = new ArrayList<>();
+    double end = at + way * BEYOND;
+    out.add(line(g, s.dim.low(), s.dim.lowFrom(), s.dim.low(), end));
+    out.add(line(g, s.dim.high(), s.dim.highFrom(), s.dim.high(), end));
+    boolean alone = s.dim.attached().frames().isEmpty();
+    double low = s.tail.way() < 0 ? (alone ? s.dim.low() : s.tail.high()) : s.lineLow;
+    double high = s.tail.way() > 0 ? (alone ? s.dim.high() : s.tail.low()) : s.lineHigh;
+    out.add(line(g + ":line", low, at, high, at));
+    boolean inside = s.arrows == Arrows.INSIDE;
+    if (inside || !alone || s.tail.way() >= 0) {
+      out.add(arrow(g, s.dim.low(), at, inside ? -1 : 1));
+    }
+    if (inside || !alone || s.tail.way() <= 0) {
+      out.add(arrow(g, s.dim.high(), at, inside ? 1 : -1));
+    }
+    double over = over(s);
+    out.addAll(
+        Framed.marks(
+            side == Side.BELOW
+                ? new Mark.Text(
+                    g, s.dim.text(), s.textLow, at + over, TEXT, Mark.Reading.FROM_BELOW)
+                : new Mark.Text(
+                    g, s.dim.text(), at - over, s.textLow, TEXT, Mark.Reading.FROM_RIGHT)));
+    attached(g, s, at, way, out);
+    return out;
+  }
+
+  /** One extension line, and what is asked of the face it comes from. */
+  private List<Mark> face(String g, Spot s, double at, int way) {
+    List<Mark> out = new ArrayList<>();
+    double u = s.dim.low();
+    out.add(line(g, u, s.dim.lowFrom(), u, at + way * BEYOND));
+    if (!s.dim.attached().frames().isEmpty()) {
+      out.add(line(g + ":line", u, at, s.tail.way() > 0 ? s.tail.low() : s.tail.high(), at));
+      out.add(arrow(g, u, at, -s.tail.way()));
+    }
+    attached(g, s, at, way, out);
+    return out;
+  }
+
+  private void attached(String g, Spot s, double at, int way, List<Mark> out) {
+    if (s.tail.way() != 0) {
+      FrameMarks m =
+          new FrameMarks(g, side == Side.BELOW ? Mark.Reading.FROM_BELOW : Mark.Reading.FROM_RIGHT);
+      double near = s.tail.way() > 0 ? s.tail.low() : s.tail.high();
+      m.draw(s.dim.attached(), near, s.tail.way(), at, way);
+      out.addAll(m.marks());
+    }
   }
 
   private Mark line(String g, double u0, double v0, double u1, double v1) {

@@ -18,6 +18,7 @@ public final class Stairs {
 
   private static final double H = 3.5;
   private static final double LINE = 5.6;
+  private static final double OVER = 1.2;
   private static final double COT = Math.tan(Math.toRadians(15));
   private static final double APART = 3;
   private static final double CLOSER = 2.2;
@@ -91,17 +92,39 @@ public final class Stairs {
                                 || b.grown(1).crossed(knee, new Point(foot, top)))
                 && (way > 0 ? foot > middle - 40 : foot < middle + 40);
         if (free) {
-          double w = 0;
-          for (String line : c.lines()) {
-            w = Math.max(w, Lettering.width(line, H));
-          }
-          double lift = (c.lines().size() - 1) * LINE;
-          flight.add(new Step(c, tip, knee, s, w + 2 + lift * COT, lift + H + 3));
+          flight.add(new Step(c, tip, knee, s, width(c), height(c)));
           return true;
         }
       }
     }
     return false;
+  }
+
+  /** How high the last line of text stands above the foot of a note. */
+  private static double lift(Callout c) {
+    double text = Math.max(0, c.lines().size() - 1) * LINE;
+    double frames = c.attached().height();
+    return frames == 0 ? text : c.lines().isEmpty() ? frames - H : frames + OVER + text;
+  }
+
+  private static double width(Callout c) {
+    double w = 0;
+    for (String line : c.lines()) {
+      w = Math.max(w, Lettering.width(line, H));
+    }
+    Attached a = c.attached();
+    if (a.frames().isEmpty() && !a.datum().isEmpty()) {
+      w += ToleranceFrame.HEIGHT + 3;
+    } else {
+      w = Math.max(w, a.length());
+    }
+    return w + 2 + lift(c) * COT;
+  }
+
+  private static double height(Callout c) {
+    double text = lift(c) + H + (c.lines().isEmpty() ? 0 : 3);
+    boolean standing = c.attached().frames().isEmpty() && !c.attached().datum().isEmpty();
+    return standing ? Math.max(text, FrameMarks.DATUM + 1) : text;
   }
 
   /** Where a leader that has to step aside joins its own course. */
@@ -132,26 +155,41 @@ public final class Stairs {
   }
 
   private void draw(String group, Step a, int way, double level) {
-    double x = way * (a.s + level * COT);
+    Attached more = a.note.attached();
+    double shelf = level + (more.frames().isEmpty() ? 0 : ToleranceFrame.HEIGHT / 2);
+    double lead = 1 + lift(a.note) * COT;
+    double reach = more.frames().isEmpty() ? a.width + 1 : lead;
+    leader(group, a, way, shelf, reach);
+    double x = way * (a.s + shelf * COT);
+    double first = level + (more.frames().isEmpty() ? 0 : more.height()) + OVER;
+    List<String> lines = a.note.lines();
+    for (int i = 0; i < lines.size(); i++) {
+      double start = way > 0 ? x + lead : x - lead - Lettering.width(lines.get(i), H);
+      double y = first + (lines.size() - 1 - i) * LINE;
+      marks.addAll(
+          Framed.marks(new Mark.Text(group, lines.get(i), start, y, H, Mark.Reading.FROM_BELOW)));
+    }
+    if (!more.frames().isEmpty()) {
+      FrameMarks m = new FrameMarks(group, Mark.Reading.FROM_BELOW);
+      m.draw(more, x + way * lead, way, shelf, 1);
+      marks.addAll(m.marks());
+    } else if (!more.datum().isEmpty()) {
+      double at = x + way * (a.width + 1 - ToleranceFrame.HEIGHT / 2 - 0.5);
+      marks.addAll(FrameMarks.standing(group, more.datum(), at, level));
+    }
+  }
+
+  private void leader(String group, Step a, int way, double shelf, double reach) {
+    double x = way * (a.s + shelf * COT);
     boolean straight = a.knee.to(a.anchor) < 1e-6;
-    Point next = straight ? new Point(x, level) : a.knee;
+    Point next = straight ? new Point(x, shelf) : a.knee;
     double slope = Math.atan2(a.anchor.y() - next.y(), a.anchor.x() - next.x());
     marks.add(
         new Mark.Stroke(
             group,
             Pen.NARROW,
-            List.of(
-                a.anchor, a.knee, new Point(x, level), new Point(x + way * (a.width + 1), level))));
+            List.of(a.anchor, a.knee, new Point(x, shelf), new Point(x + way * reach, shelf))));
     marks.add(Mark.Fill.arrow(group, a.anchor.x(), a.anchor.y(), slope));
-    double lift = (a.note.lines().size() - 1) * LINE;
-    for (int i = 0; i < a.note.lines().size(); i++) {
-      String line = a.note.lines().get(i);
-      double lead = 1 + lift * COT;
-      double start = way > 0 ? x + lead : x - lead - Lettering.width(line, H);
-      marks.add(
-          new Mark.Text(
-              group, line, start, level + 1.2 + lift - i * LINE, H, Mark.Reading.FROM_BELOW));
-    }
   }
 
   /** Returns the marks. */

@@ -18,6 +18,11 @@ public final class Values {
     return s.replace('.', ',');
   }
 
+  /** Returns a theoretically exact value; the brackets become a frame on the sheet. */
+  public static String exact(String value) {
+    return "[" + value + "]";
+  }
+
   /** Returns an angle in degrees as it reads. */
   public static String degrees(double radians) {
     return number(Math.round(Math.toDegrees(radians) * 1000) / 1000.0) + "°";
@@ -34,7 +39,7 @@ public final class Values {
     return switch (size.tolerance().kind()) {
       case GENERAL -> n;
       case AUXILIARY -> "(" + n + ")";
-      case EXACT -> "[" + n + "]";
+      case EXACT -> exact(n);
       case LIMITS -> n + " " + limits(size.tolerance().lower(), size.tolerance().upper());
       case ZONE -> n + " " + zone(size);
     };

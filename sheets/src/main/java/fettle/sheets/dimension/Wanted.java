@@ -5,6 +5,7 @@ import fettle.parts.recipe.Edge;
 import fettle.parts.recipe.Feature;
 import fettle.parts.recipe.Finish;
 import fettle.parts.recipe.Folded;
+import fettle.parts.recipe.Geometry;
 import fettle.parts.recipe.HoleForm;
 import fettle.parts.recipe.Pattern;
 import fettle.parts.recipe.Prismatic;
@@ -37,7 +38,15 @@ public final class Wanted {
     } else if (recipe instanceof Folded f) {
       w.folded(f);
     }
+    recipe.geometry().all().forEach(asked -> w.sizes.add(of(asked)));
     return List.copyOf(w.sizes);
+  }
+
+  /** Returns how the books call a datum or a geometrical tolerance. */
+  public static String of(Geometry.Asked asked) {
+    return asked instanceof Geometry.Zone z
+        ? z.what().word() + " of " + z.on()
+        : "datum " + ((Geometry.Datum) asked).letter();
   }
 
   private void want(Feature f, String what) {

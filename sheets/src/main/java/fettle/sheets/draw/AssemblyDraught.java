@@ -5,6 +5,8 @@ import fettle.parts.recipe.Face;
 import fettle.parts.recipe.Folded;
 import fettle.parts.recipe.Prismatic;
 import fettle.parts.recipe.Recipe;
+import fettle.parts.recipe.Step;
+import fettle.parts.recipe.Turned;
 import fettle.parts.solid.Bodies;
 import fettle.parts.solid.Body;
 import fettle.parts.solid.Brep;
@@ -257,6 +259,9 @@ public final class AssemblyDraught {
         p -> new Point(p.dot(looking.right()), p.dot(looking.up())),
         looking.along(),
         Plan.Hidden.LEFT_OUT);
+    if (recipe instanceof Turned turned) {
+      gears(turned, plan);
+    }
     plan.compose(d -> null);
     boolean upright = upright(recipe);
     Box outline = plan.outline();
@@ -267,6 +272,18 @@ public final class AssemblyDraught {
     }
     Box box = upright ? new Box(outline.y0(), -outline.x1(), outline.y1(), -outline.x0()) : outline;
     return new Shown(i, marks, box.moved(0, -axis));
+  }
+
+  /** Gears are drawn as their tip cylinder with the pitch line (ISO 2203). */
+  private static void gears(Turned part, Plan plan) {
+    double x = 0;
+    for (Step s : part.outside()) {
+      double to = x + s.length().nominal();
+      if (s.teeth() != null) {
+        GearTable.pitchLines(plan, s.teeth(), x, to);
+      }
+      x = to;
+    }
   }
 
   private static List<Marks.Threaded> outside(Marks marks) {

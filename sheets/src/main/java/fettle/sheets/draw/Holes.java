@@ -72,6 +72,15 @@ final class Holes {
     return lines;
   }
 
+  /** Returns where holes stand on their circle; in frames where a position tolerance holds it. */
+  static String circle(double diameter, double start, boolean exact) {
+    String d = "⌀" + Values.number(diameter);
+    String a = Values.degrees(start);
+    return exact
+        ? "on " + Values.exact(d) + ", first at " + Values.exact(a)
+        : "on " + d + ", first at " + a;
+  }
+
   /** Returns a designation as it reads on paper: a cross for x, a comma for the point. */
   static String thread(String designation) {
     return designation.replace("x", "×").replace('.', ',');

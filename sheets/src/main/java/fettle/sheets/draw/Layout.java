@@ -27,6 +27,8 @@ final class Layout {
   private static final double CLEAR = 7;
   private static final double APART = 20;
   private static final double HALF = 0.5;
+  private static final double FURTHEST = 60;
+  private static final double STEP = 4;
 
   private final Heads heads;
   private final List<String> notes;
@@ -206,11 +208,11 @@ final class Layout {
           left = left.with(b.moved(dx, 0));
         }
         case BELOW -> {
-          dy = below.y0() - APART + 8 - b.y1();
+          dy = free(p, marks, below.y0() - APART + 8 - b.y1(), -1);
           below = below.with(b.moved(0, dy));
         }
         case ABOVE -> {
-          dy = above.y1() + APART - 8 - b.y0();
+          dy = free(p, marks, above.y1() + APART - 8 - b.y0(), 1);
           above = above.with(b.moved(0, dy));
         }
       }
@@ -232,6 +234,25 @@ final class Layout {
       }
     }
     return marks;
+  }
+
+  /** Moves a view further up or down until no text of it or of the others is crossed. */
+  private static double free(Draft.Placed view, List<Mark> others, double dy, int way) {
+    for (double more = 0; more <= FURTHEST; more += STEP) {
+      double at = dy + way * more;
+      List<Mark> own = view.plan().done().stream().map(m -> m.moved(0, at)).toList();
+      if (!crossed(own, others) && !crossed(others, own)) {
+        return at;
+      }
+    }
+    return dy;
+  }
+
+  private static boolean crossed(List<Mark> texts, List<Mark> others) {
+    return texts.stream()
+        .filter(m -> m instanceof Mark.Text)
+        .map(m -> ((Mark.Text) m).box().grown(1))
+        .anyMatch(b -> others.stream().anyMatch(o -> Inked.meets(o, b)));
   }
 
   private static Draft.Where turned(Draft.Where w) {

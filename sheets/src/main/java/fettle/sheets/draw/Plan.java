@@ -3,6 +3,7 @@ package fettle.sheets.draw;
 import fettle.parts.solid.Marks;
 import fettle.parts.solid.Vec;
 import fettle.parts.solid.View;
+import fettle.sheets.dimension.Attached;
 import fettle.sheets.dimension.Callout;
 import fettle.sheets.dimension.Linear;
 import fettle.sheets.dimension.Rack;
@@ -14,7 +15,9 @@ import fettle.sheets.marks.Mark;
 import fettle.sheets.marks.Pen;
 import fettle.sheets.marks.Point;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +25,8 @@ import org.jspecify.annotations.Nullable;
 final class Plan {
 
   private static final double AXIS_BEYOND = 3;
+  private static final int ROUNDS = 24;
+  private static final int TIERS = 24;
 
   final String name;
   final double k;
@@ -29,6 +34,7 @@ final class Plan {
   private final List<Linear> linear = new ArrayList<>();
   private final List<Callout> notes = new ArrayList<>();
   private final List<Box> avoid = new ArrayList<>();
+  private final List<String> crowded = new ArrayList<>();
   private Box outline = Box.NOTHING;
   private Box drawn = Box.NOTHING;
   private double extra;
@@ -69,6 +75,40 @@ final class Plan {
       ink.addAll(0, Hatching.of("hatch:" + name, rims, Math.PI / 4));
     }
     drawn = outline;
+  }
+
+  /**
+   * Cuts a part of the view open.
+   *
+   * @param v the section
+   * @param rim the part of the view that is cut open, in sheet millimetres
+   * @param limit the freehand line that bounds it, drawn where it runs over the part
+   */
+  void local(View v, List<Point> rim, List<Point> limit) {
+    Clip open = new Clip(rim);
+    String g = "view:" + name;
+    List<Mark> kept = new ArrayList<>();
+    for (Mark m : ink) {
+      kept.addAll(m.group().equals(g) ? open.keep(m, Clip.Side.OUTSIDE) : List.of(m));
+    }
+    ink.clear();
+    List<List<Point>> cuts = new ArrayList<>();
+    for (View.Region r : v.cuts()) {
+      r.rims().forEach(shapes -> cuts.add(flat(shapes)));
+    }
+    for (Mark m : Hatching.of("hatch:" + name, cuts, Math.PI / 4)) {
+      ink.addAll(open.keep(m, Clip.Side.INSIDE));
+    }
+    for (View.Stroke s : v.strokes()) {
+      if (s.kind() == View.Kind.VISIBLE) {
+        ink.addAll(open.keep(shape(g, Pen.OUTLINE, s.shape()), Clip.Side.INSIDE));
+      }
+    }
+    ink.addAll(kept);
+    Mark line = new Mark.Stroke("limit:" + name, Pen.NARROW, limit);
+    for (List<Point> cut : cuts) {
+      ink.addAll(new Clip(cut).keep(line, Clip.Side.INSIDE));
+    }
   }
 
   /** Whether hidden lines are drawn. */
@@ -250,6 +290,27 @@ final class Plan {
     drawn = drawn.with(b);
   }
 
+  /** Writes a label beside a circle, where it stands clear of all lines drawn so far. */
+  void label(Point centre, double radius, String text) {
+    double h = 3.5;
+    double w = Lettering.width(text, h);
+    double out = radius * k * Math.sqrt(0.5) + 1;
+    for (double more = 0; more < 8; more += 1) {
+      for (int[] way : new int[][] {{1, 1}, {-1, 1}, {1, -1}, {-1, -1}}) {
+        double x = centre.x() * k + way[0] * (out + more) - (way[0] < 0 ? w : 0);
+        double y = centre.y() * k + way[1] * (out + more) - (way[1] < 0 ? h : 0);
+        Mark.Text t = new Mark.Text("label:" + name, text, x, y, h, Mark.Reading.FROM_BELOW);
+        Box b = t.box().grown(0.6);
+        if (ink.stream().noneMatch(m -> Inked.meets(m, b))) {
+          add(t);
+          avoid.add(t.box());
+          return;
+        }
+      }
+    }
+    crowded.add("no room for label " + text);
+  }
+
   /** Adds marks in sheet millimetres. */
   void add(Mark m) {
     ink.add(m);
@@ -263,6 +324,13 @@ final class Plan {
     drawn = drawn.with(b);
   }
 
+  /** Tells whether no extension line of a dimension below stands in a stretch of the view. */
+  boolean clearBelow(double low, double high) {
+    return linear.stream()
+        .filter(d -> d.side() == Side.BELOW)
+        .noneMatch(d -> d.low() > low && d.low() < high || (d.high() > low && d.high() < high));
+  }
+
   /** Puts a heading over the view. */
   void titled(String text) {
     title = text;
@@ -270,6 +338,12 @@ final class Plan {
 
   /** Adds a dimension, places in millimetres of the part. */
   void dimension(Side side, double a, double b, double fromA, double fromB, String text) {
+    dimension(side, a, b, fromA, fromB, text, Attached.NOTHING);
+  }
+
+  /** Adds a dimension with what is asked of the axis or middle plane it measures. */
+  void dimension(
+      Side side, double a, double b, double fromA, double fromB, String text, Attached attached) {
     boolean up = a <= b;
     linear.add(
         new Linear(
@@ -279,16 +353,33 @@ final class Plan {
             (up ? fromA : fromB) * k,
             (up ? fromB : fromA) * k,
             text,
-            Math.abs(b - a)));
+            Math.abs(b - a),
+            attached));
+  }
+
+  /**
+   * Adds what is asked of a face that is seen as a line; it stands on an extension line of it.
+   *
+   * @param outward +1 if the face looks to higher places along the side, -1 if to lower
+   */
+  void face(Side side, double at, double from, int outward, Attached attached) {
+    double u = at * k;
+    linear.add(new Linear(side, u, u, from * k, from * k, "", outward, attached));
   }
 
   /** Adds a note; anchors in millimetres of the part. */
   void note(List<Point> anchors, double radius, List<String> lines) {
+    note(anchors, radius, lines, Attached.NOTHING);
+  }
+
+  /** Adds a note with tolerance frames; its lines may be empty. */
+  void note(List<Point> anchors, double radius, List<String> lines, Attached attached) {
     notes.add(
         new Callout(
             anchors.stream().map(p -> new Point(p.x() * k, p.y() * k)).toList(),
             radius * k,
-            lines));
+            lines,
+            attached));
   }
 
   Box outline() {
@@ -307,7 +398,9 @@ final class Plan {
   List<String> compose(Function<Linear, @Nullable Callout> instead) {
     List<Linear> sides = new ArrayList<>(linear);
     List<Callout> all = new ArrayList<>(notes);
-    for (int round = 0; round < 12; round++) {
+    Set<Linear> turned = new HashSet<>();
+    boolean framed = linear.stream().anyMatch(d -> !d.attached().isEmpty());
+    for (int round = 0; round < ROUNDS; round++) {
       Stairs stairs = new Stairs(name, all, outline, avoid, Math.max(7, extra + 2));
       if (!stairs.failed().isEmpty()) {
         return List.of("no room for note " + stairs.failed().get(0).lines());
@@ -315,53 +408,72 @@ final class Plan {
       List<Linear> homeless = new ArrayList<>();
       List<Mark> racks = new ArrayList<>();
       for (Side side : Side.values()) {
-        Rack rack = new Rack(side, d -> instead.apply(d) != null);
-        int most = 24;
-        homeless.addAll(rack.place(sides.stream().filter(d -> d.side() == side).toList(), most));
-        double base =
-            switch (side) {
-              case BELOW -> outline.y0() - extra;
-              case LEFT -> outline.x0();
-              case RIGHT -> outline.x1();
-            };
-        List<Mark> marks = rack.marks(name, base);
-        racks.addAll(marks);
-        if (side != Side.BELOW && homeless.isEmpty()) {
-          homeless.addAll(crossing(rack, marks, stairs.marks()));
+        List<Linear> own = sides.stream().filter(d -> d.side() == side).toList();
+        Rack rack = new Rack(side, d -> instead.apply(d) != null, d -> way(d, turned));
+        List<Mark> below = List.copyOf(racks);
+        List<Mark> notes = stairs.marks();
+        homeless.addAll(
+            rack.place(
+                own,
+                TIERS,
+                base(side),
+                m -> framed && side != Side.BELOW && crosses(m, notes, below)));
+        for (Rack.Drawn d : rack.drawn(name, base(side))) {
+          racks.addAll(d.marks());
+          if (side != Side.BELOW && homeless.isEmpty()) {
+            if (crosses(d.marks(), notes, framed ? below : List.of())) {
+              homeless.add(d.dimension());
+            }
+          }
         }
+      }
+      if (!crowded.isEmpty()) {
+        return crowded;
       }
       if (homeless.isEmpty()) {
         finish(stairs.marks(), racks);
         return List.of();
       }
       Linear worst = homeless.get(0);
-      Callout c = instead.apply(worst);
-      sides.remove(worst);
-      if (c == null) {
-        return List.of("no room for dimension " + worst.text());
+      if (worst.attached().isEmpty() || !turned.add(worst)) {
+        Callout c = instead.apply(worst);
+        sides.remove(worst);
+        if (c == null) {
+          return List.of("no room for dimension " + worst.text());
+        }
+        all.add(c);
       }
-      all.add(c);
     }
     return List.of("no room for all dimensions of view " + name);
   }
 
-  private static List<Linear> crossing(Rack rack, List<Mark> marks, List<Mark> notes) {
-    List<Linear> out = new ArrayList<>();
-    int i = 0;
-    for (Mark m : marks) {
-      boolean line = m.group().endsWith(":line");
+  private double base(Side side) {
+    return switch (side) {
+      case BELOW -> outline.y0() - extra;
+      case LEFT -> outline.x0();
+      case RIGHT -> outline.x1();
+    };
+  }
+
+  /** What is asked of a face stands outside it, of an axis below the view unless turned. */
+  private int way(Linear d, Set<Linear> turned) {
+    boolean high = d.real() > 0 && d.low() == d.high();
+    return high == turned.contains(d) ? -1 : 1;
+  }
+
+  /** Tells whether lines or texts of a dimension meet a note, or what stands below the view. */
+  private static boolean crosses(List<Mark> dimension, List<Mark> notes, List<Mark> below) {
+    for (Mark m : dimension) {
+      boolean line = m.group().endsWith(":line") || m.group().endsWith(":frame");
       if (line || m instanceof Mark.Text) {
-        Box b = (m instanceof Mark.Text t ? t.box() : Inked.box(m)).grown(0.8);
-        boolean hit = notes.stream().anyMatch(n -> Inked.meets(n, b));
-        if (hit) {
-          out.add(rack.placed().get(i));
-        }
-        if (m instanceof Mark.Text) {
-          i++;
+        Box b = Inked.box(m).grown(0.8);
+        if (notes.stream().anyMatch(n -> Inked.meets(n, b))
+            || below.stream().anyMatch(n -> Inked.meets(n, b))) {
+          return true;
         }
       }
     }
-    return out;
+    return false;
   }
 
   private void finish(List<Mark> stairs, List<Mark> racks) {

@@ -1,19 +1,17 @@
 package fettle.sheets.draw;
 
+import fettle.parts.recipe.Cut;
 import fettle.parts.recipe.Edge;
 import fettle.parts.recipe.Face;
+import fettle.parts.recipe.Held;
 import fettle.parts.recipe.HoleForm;
 import fettle.parts.recipe.Outline;
 import fettle.parts.recipe.Pattern;
 import fettle.parts.recipe.Prismatic;
 import fettle.parts.recipe.Size;
-import fettle.parts.solid.Bodies;
-import fettle.parts.solid.Body;
-import fettle.parts.solid.Brep;
 import fettle.parts.solid.Looking;
-import fettle.parts.solid.Marks;
 import fettle.parts.solid.Vec;
-import fettle.parts.solid.View;
+import fettle.sheets.dimension.Attached;
 import fettle.sheets.dimension.Scheme;
 import fettle.sheets.dimension.Side;
 import fettle.sheets.dimension.Values;
@@ -23,65 +21,21 @@ import fettle.sheets.marks.Pen;
 import fettle.sheets.marks.Point;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Draws a block or plate: front and top view, and every other side from which work is done. */
+/** Draws a block or plate: its views with what stands on each side. */
 final class PrismaticDraught {
 
   private static final String[] NAMES = {"x", "y", "z"};
 
   private final Prismatic part;
-  private final Marks marks;
-  private final Map<Looking, View> views = new EnumMap<>(Looking.class);
+  private final PrismaticViews views;
 
   PrismaticDraught(Prismatic part) {
     this.part = part;
-    Body body = Bodies.of(part);
-    Brep solid = Brep.of(body);
-    this.marks = Marks.of(part);
-    views.put(Looking.FRONT, View.of(body, solid, Looking.FRONT));
-    views.put(Looking.TOP, View.of(body, solid, Looking.TOP));
-    for (Prismatic.Operation o : part.operations()) {
-      if (!(o instanceof Prismatic.EdgeBreak)) {
-        views.computeIfAbsent(looking(o.face()), l -> View.of(body, solid, l));
-      }
-      if (o instanceof Prismatic.TSlot || o instanceof Prismatic.Dovetail) {
-        views.computeIfAbsent(profile(o), l -> View.of(body, solid, l));
-      }
-    }
-  }
-
-  /** Returns the view in which the profile of a T-slot or dovetail is seen. */
-  private static Looking profile(Prismatic.Operation o) {
-    Prismatic.Along along =
-        o instanceof Prismatic.TSlot t ? t.along() : ((Prismatic.Dovetail) o).along();
-    int axis = along == Prismatic.Along.U ? o.face().u() : o.face().v();
-    return axis == 0 ? Looking.LEFT : axis == 1 ? Looking.FRONT : Looking.TOP;
-  }
-
-  private static Looking looking(Face f) {
-    return switch (f) {
-      case FRONT -> Looking.FRONT;
-      case BACK -> Looking.BACK;
-      case TOP -> Looking.TOP;
-      case BOTTOM -> Looking.BOTTOM;
-      case LEFT -> Looking.LEFT;
-      case RIGHT -> Looking.RIGHT;
-    };
-  }
-
-  private static Draft.Where where(Looking l) {
-    return switch (l) {
-      case FRONT -> Draft.Where.MAIN;
-      case TOP -> Draft.Where.BELOW;
-      case BOTTOM -> Draft.Where.ABOVE;
-      case LEFT -> Draft.Where.RIGHT;
-      case RIGHT -> Draft.Where.LEFT;
-      case BACK -> Draft.Where.FAR_RIGHT;
-    };
+    this.views = new PrismaticViews(part);
   }
 
   Draft at(double factor) {
@@ -92,27 +46,23 @@ final class PrismaticDraught {
   private final class Drawing {
     private final double k;
     private final Scheme scheme = new Scheme();
-    private final Map<Looking, Plan> plans = new EnumMap<>(Looking.class);
+    private final Map<Looking, Plan> plans;
     private final Map<String, Grouped> grouped = new LinkedHashMap<>();
+    private final AskedGeometry asked = new AskedGeometry(part, scheme);
+    private final HoleTables tables = new HoleTables(part, scheme);
 
     private record Grouped(Looking looking, List<String> lines, List<Point> anchors) {}
 
     Drawing(double factor) {
       this.k = factor;
+      this.plans = views.plans(factor);
     }
 
     Draft draft() {
       Wanted.of(part).forEach(scheme::required);
-      views.forEach(
-          (l, v) -> {
-            Plan p = new Plan(l.name().toLowerCase(java.util.Locale.ROOT), k);
-            p.view(v, Plan.Hidden.DRAWN);
-            p.through(Holes.threadedThrough(part));
-            p.marks(marks, w -> seen(w, l), l.along(), Plan.Hidden.DRAWN);
-            plans.put(l, p);
-          });
       overall();
       part.operations().forEach(this::operation);
+      faces();
       grouped
           .values()
           .forEach(
@@ -123,15 +73,28 @@ final class PrismaticDraught {
                 }
                 plan(g.looking).note(g.anchors, 0, lines);
               });
+      cuttingPlane();
       List<Draft.Placed> placed = new ArrayList<>();
       List<String> faults = new ArrayList<>();
       plans.forEach(
           (l, p) -> {
             faults.addAll(p.compose(d -> null));
-            placed.add(new Draft.Placed(p, where(l)));
+            placed.add(new Draft.Placed(p, PrismaticViews.where(l)));
           });
       placed.sort(Comparator.comparing(Draft.Placed::where));
-      return new Draft(placed, List.of(), scheme, faults);
+      return new Draft(placed, tables.tables(), scheme, faults);
+    }
+
+    private void cuttingPlane() {
+      Cut cut = views.cut();
+      if (cut != null) {
+        Looking l = PrismaticViews.looking(cut.carrier());
+        Vec seen = PrismaticViews.looking(cut.seen()).along();
+        double sign = component(l.right(), cut.normal());
+        Plan p = plan(l);
+        new CuttingPlane(p, "A", sign * cut.at() * k, (int) Math.signum(seen.dot(l.right())))
+            .draw(p::clearBelow);
+      }
     }
 
     private Plan plan(Looking l) {
@@ -140,10 +103,6 @@ final class PrismaticDraught {
         throw new IllegalStateException("view " + l + " is not drawn");
       }
       return p;
-    }
-
-    private Point seen(Vec p, Looking l) {
-      return new Point(p.dot(l.right()), p.dot(l.up()));
     }
 
     private Vec onFace(Face f, double u, double v) {
@@ -157,7 +116,9 @@ final class PrismaticDraught {
     private void overall() {
       if (part.isBlock()) {
         size(Looking.FRONT, 0, part.length(), Side.BELOW);
-        size(Looking.TOP, 1, part.width(), Side.LEFT);
+        Looking l = views.width();
+        boolean level = Math.abs(component(l.right(), 1)) > 0.5;
+        size(l, 1, part.width(), level ? Side.BELOW : Side.LEFT);
       } else {
         outline();
       }
@@ -173,19 +134,76 @@ final class PrismaticDraught {
     /** Puts a dimension along an axis of the part beside a view if the books say it is due. */
     private void span(
         Looking l, String books, int axis, double a, double b, String text, Side side) {
+      span(l, books, axis, a, b, text, side, Attached.NOTHING);
+    }
+
+    private void span(
+        Looking l,
+        String books,
+        int axis,
+        double a,
+        double b,
+        String text,
+        Side side,
+        Attached attached) {
+      Plan p = plan(l);
+      double sign = sign(l, axis, side);
+      double edge = edge(p, side);
       if (Math.abs(a - b) < 1e-6 || !scheme.join(books, a, b)) {
+        if (!attached.isEmpty()) {
+          p.face(side, sign * b, edge, 1, attached);
+        }
         return;
       }
+      p.dimension(side, sign * a, sign * b, edge, edge, text, attached);
+    }
+
+    private static double sign(Looking l, int axis, Side side) {
+      return side == Side.BELOW ? component(l.right(), axis) : component(l.up(), axis);
+    }
+
+    private double edge(Plan p, Side side) {
+      return switch (side) {
+        case BELOW -> p.outline().y0() / k;
+        case LEFT -> p.outline().x0() / k;
+        case RIGHT -> p.outline().x1() / k;
+      };
+    }
+
+    /** What is asked of the faces of the block, each in a view in which it is seen as a line. */
+    private void faces() {
+      for (Held face : asked.faces()) {
+        Attached attached = asked.surface(face.name());
+        if (!attached.isEmpty()) {
+          face(face, attached);
+        }
+      }
+    }
+
+    private void face(Held face, Attached attached) {
+      for (Looking l : plans.keySet()) {
+        if (Math.abs(component(l.right(), face.axis())) > 0.5) {
+          onSide(l, face, Side.BELOW, attached);
+          return;
+        }
+      }
+      Looking l = face.axis() == 1 ? views.width() : Looking.FRONT;
+      if (component(l.up(), face.axis()) * face.at() > 1e-9) {
+        List<Point> along = new ArrayList<>();
+        for (double share : new double[] {0.8, 0.2, 0.9, 0.1, 0.65, 0.35}) {
+          along.add(new Point(share * part.extent(0), component(l.up(), face.axis()) * face.at()));
+        }
+        plan(l).note(along, 0, List.of(), attached);
+      } else {
+        onSide(l, face, Side.RIGHT, attached);
+      }
+    }
+
+    private void onSide(Looking l, Held face, Side side, Attached attached) {
       Plan p = plan(l);
-      boolean across = side == Side.BELOW;
-      double sign = across ? component(l.right(), axis) : component(l.up(), axis);
-      double edge =
-          switch (side) {
-            case BELOW -> p.outline().y0() / k;
-            case LEFT -> p.outline().x0() / k;
-            case RIGHT -> p.outline().x1() / k;
-          };
-      p.dimension(side, sign * a, sign * b, edge, edge, text);
+      double sign = sign(l, face.axis(), side);
+      int outward = (int) Math.signum(sign * face.outward());
+      p.face(side, sign * face.at(), edge(p, side), outward, attached);
     }
 
     private static double component(Vec v, int axis) {
@@ -250,24 +268,42 @@ final class PrismaticDraught {
       String books = NAMES[axis] + " on " + f;
       scheme.place(books, 0);
       scheme.place(books, at);
-      put(f, axis, 0, at, Values.number(Math.abs(at)));
+      put(f, axis, 0, at, placed(f, axis, at, Values.number(Math.abs(at))), Attached.NOTHING);
     }
 
-    private void put(Face f, int axis, double a, double b, String text) {
-      Looking l = looking(f);
+    /** A place that a position tolerance holds is theoretically exact. */
+    private String placed(Face f, int axis, double at, String text) {
+      boolean exact =
+          part.operations().stream()
+              .filter(o -> o.face() == f && asked.isPlaced(o.name()))
+              .filter(
+                  o -> o instanceof Prismatic.Holes h && !(h.pattern() instanceof Pattern.Circle))
+              .flatMap(o -> ((Prismatic.Holes) o).pattern().places().stream())
+              .anyMatch(p -> Math.abs((axis == f.u() ? p.u() : p.v()) - at) < 1e-6);
+      return exact ? Values.exact(text) : text;
+    }
+
+    private void put(Face f, int axis, double a, double b, String text, Attached attached) {
+      Looking l = PrismaticViews.looking(f);
       boolean across = Math.abs(component(l.right(), axis)) > 0.5;
-      span(l, NAMES[axis] + " on " + f, axis, a, b, text, across ? Side.BELOW : Side.LEFT);
+      Side side = across ? Side.BELOW : Side.LEFT;
+      span(l, NAMES[axis] + " on " + f, axis, a, b, text, side, attached);
     }
 
     /** A width between two planes: the width itself, then one plane from the datum. */
     private void width(Face f, int axis, double middle, Size size) {
+      width(f, axis, middle, size, Attached.NOTHING);
+    }
+
+    private void width(Face f, int axis, double middle, Size size, Attached attached) {
       double low = Math.max(0, middle - size.half());
       double high = Math.min(part.extent(axis), middle + size.half());
       boolean whole = high - low > size.nominal() - 1e-6;
       scheme.place(NAMES[axis] + " on " + f, low);
       scheme.place(NAMES[axis] + " on " + f, high);
       scheme.place(NAMES[axis] + " on " + f, 0);
-      put(f, axis, low, high, whole ? Values.size("", size) : Values.number(high - low));
+      String text = whole ? Values.size("", size) : Values.number(high - low);
+      put(f, axis, low, high, text, attached);
       locate(f, axis, low);
     }
 
@@ -286,14 +322,14 @@ final class PrismaticDraught {
       } else if (o instanceof Prismatic.Slot s) {
         slot(s);
       } else if (o instanceof Prismatic.Channel c) {
-        across(f, c.along(), c.at(), c.width());
+        across(f, c.along(), c.at(), c.width(), c.name());
         scheme.printed(c.name() + " depth");
         leader(
             f,
             List.of("channel ↧" + Values.size("", c.depth())),
             edge(f, c.along(), c.at(), c.width()));
       } else if (o instanceof Prismatic.TSlot t) {
-        across(f, t.along(), t.at(), t.throat());
+        across(f, t.along(), t.at(), t.throat(), t.name());
         scheme.printed(t.name() + " throat depth");
         scheme.printed(t.name() + " head");
         scheme.printed(t.name() + " head height");
@@ -304,7 +340,7 @@ final class PrismaticDraught {
                 "head " + Values.number(t.head()) + " × " + Values.number(t.headHeight())),
             edge(f, t.along(), t.at(), t.throat()));
       } else if (o instanceof Prismatic.Dovetail d) {
-        across(f, d.along(), d.at(), d.wide());
+        across(f, d.along(), d.at(), d.wide(), d.name());
         scheme.printed(d.name() + " depth");
         scheme.printed(d.name() + " flank");
         boolean slot = d.kind() == Prismatic.DovetailKind.SLOT;
@@ -321,11 +357,12 @@ final class PrismaticDraught {
         locate(f, f.v(), b.v());
         scheme.printed(b.name() + " diameter");
         scheme.printed(b.name() + " height");
-        plan(looking(f))
+        plan(PrismaticViews.looking(f))
             .note(
-                List.of(seen(onFace(f, b.u(), b.v()), looking(f))),
+                List.of(PrismaticViews.seen(onFace(f, b.u(), b.v()), PrismaticViews.looking(f))),
                 b.diameter().half(),
-                List.of(Values.size("⌀", b.diameter()) + " height " + Values.number(b.height())));
+                List.of(Values.size("⌀", b.diameter()) + " height " + Values.number(b.height())),
+                asked.all(b.name()));
       } else if (o instanceof Prismatic.EdgeBreak e) {
         edgeBreak(e);
       }
@@ -340,12 +377,12 @@ final class PrismaticDraught {
     }
 
     private void leader(Face f, List<String> lines, Vec at) {
-      Looking l = looking(f);
-      plan(l).note(List.of(seen(at, l)), 0, lines);
+      Looking l = PrismaticViews.looking(f);
+      plan(l).note(List.of(PrismaticViews.seen(at, l)), 0, lines);
     }
 
-    private void across(Face f, Prismatic.Along along, double at, Size width) {
-      width(f, along == Prismatic.Along.U ? f.v() : f.u(), at, width);
+    private void across(Face f, Prismatic.Along along, double at, Size width, String name) {
+      width(f, along == Prismatic.Along.U ? f.v() : f.u(), at, width, asked.all(name));
     }
 
     private Vec edge(Face f, Prismatic.Along along, double at, Size width) {
@@ -374,14 +411,18 @@ final class PrismaticDraught {
           List.of("slot " + Values.size("", s.width()) + depth(s.name(), s.depth())),
           onFace(f, (s.from().u() + s.to().u()) / 2 + nu, (s.from().v() + s.to().v()) / 2 + nv));
       for (Pattern.At p : List.of(s.from(), s.to())) {
-        Point c = seen(onFace(f, p.u(), p.v()), looking(f));
-        plan(looking(f)).cross(c.x() * k, c.y() * k, r * k);
+        Point c = PrismaticViews.seen(onFace(f, p.u(), p.v()), PrismaticViews.looking(f));
+        plan(PrismaticViews.looking(f)).cross(c.x() * k, c.y() * k, r * k);
       }
     }
 
     private void holes(Prismatic.Holes h) {
+      if (tables.takes(h)) {
+        tables.add(h, plan(PrismaticViews.looking(h.face())));
+        return;
+      }
       Face f = h.face();
-      Looking l = looking(f);
+      Looking l = PrismaticViews.looking(f);
       List<Pattern.At> places = h.pattern().places();
       List<String> lines = Holes.callout(h, h.hole(), places.size(), scheme);
       if (h.pattern() instanceof Pattern.Grid g) {
@@ -392,8 +433,8 @@ final class PrismaticDraught {
         locate(f, f.v(), c.v());
         scheme.printed(h.name() + " circle");
         scheme.printed(h.name() + " angle");
-        lines.add("on ⌀" + Values.number(c.diameter()) + ", first at " + Values.degrees(c.start()));
-        Point m = seen(onFace(f, c.u(), c.v()), l);
+        lines.add(Holes.circle(c.diameter(), c.start(), asked.isPlaced(h.name())));
+        Point m = PrismaticViews.seen(onFace(f, c.u(), c.v()), l);
         Plan p = plan(l);
         p.add(
             new Mark.Arc(
@@ -415,11 +456,15 @@ final class PrismaticDraught {
       double r = plain ? h.hole().cutDiameter() / 2 : h.hole().mouthDiameter() / 2;
       List<Point> anchors = new ArrayList<>();
       for (Pattern.At at : places) {
-        anchors.add(seen(onFace(f, at.u(), at.v()), l));
+        anchors.add(PrismaticViews.seen(onFace(f, at.u(), at.v()), l));
       }
       anchors.sort(
           Comparator.comparingDouble((Point p) -> -p.y()).thenComparingDouble(p -> -p.x()));
-      plan(l).note(anchors, r, lines);
+      plan(l).note(anchors, r, lines, asked.median(h.name()));
+      Attached surface = asked.surface(h.name());
+      if (!surface.isEmpty()) {
+        plan(l).note(anchors, h.hole().cutDiameter() / 2, List.of(), surface);
+      }
     }
 
     private void row(Face f, int axis, double first, int count, double step) {
@@ -438,7 +483,7 @@ final class PrismaticDraught {
                   + " (= "
                   + Values.number(Math.abs(last - first))
                   + ")";
-      put(f, axis, first, last, text);
+      put(f, axis, first, last, placed(f, axis, first, text), Attached.NOTHING);
     }
 
     private void edgeBreak(Prismatic.EdgeBreak e) {
@@ -462,14 +507,15 @@ final class PrismaticDraught {
       int score = -1;
       for (Looking l : plans.keySet()) {
         boolean endOn = Math.abs(component(l.along(), along)) > 0.5;
-        boolean facing = l == looking(e.face()) || l == looking(e.other());
+        boolean facing =
+            l == PrismaticViews.looking(e.face()) || l == PrismaticViews.looking(e.other());
         int s = endOn ? 2 : facing ? 1 : 0;
         if (s > score) {
           score = s;
           best = l;
         }
       }
-      note(best, List.of(text), seen(new Vec(c[0], c[1], c[2]), best));
+      note(best, List.of(text), PrismaticViews.seen(new Vec(c[0], c[1], c[2]), best));
     }
   }
 }

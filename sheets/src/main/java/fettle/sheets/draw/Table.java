@@ -13,13 +13,14 @@ import java.util.List;
  * @param name name of the table
  * @param rows rows of cells, all of one length; the first is the heading
  */
-record Table(String name, List<List<String>> rows) {
+public record Table(String name, List<List<String>> rows) {
 
   private static final double H = 3.5;
   private static final double ROW = 7;
   private static final double SIDE = 2;
 
-  Table {
+  /** Keeps its own copies. */
+  public Table {
     rows = rows.stream().map(List::copyOf).toList();
   }
 
@@ -33,7 +34,8 @@ record Table(String name, List<List<String>> rows) {
     return w;
   }
 
-  Box bounds() {
+  /** Returns the room it takes. */
+  public Box bounds() {
     double width = 0;
     for (double w : columns()) {
       width += w;
@@ -41,7 +43,8 @@ record Table(String name, List<List<String>> rows) {
     return new Box(0, -rows.size() * ROW, width, 0);
   }
 
-  List<Mark> marks() {
+  /** Returns its marks. */
+  public List<Mark> marks() {
     List<Mark> out = new ArrayList<>();
     String g = "table:" + name;
     Box b = bounds();

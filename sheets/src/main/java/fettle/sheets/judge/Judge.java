@@ -31,6 +31,7 @@ public final class Judge {
     j.texts();
     j.inside();
     j.dimensionLines();
+    j.frames();
     j.pens();
     return List.copyOf(j.faults);
   }
@@ -89,7 +90,9 @@ public final class Judge {
     List<Mark.Stroke> lines = new ArrayList<>();
     for (Mark m : sheet.marks()) {
       if (m instanceof Mark.Stroke s
-          && (s.group().endsWith(":line") || s.group().contains(":note"))) {
+          && (s.group().endsWith(":line")
+              || s.group().endsWith(":frame")
+              || s.group().contains(":note"))) {
         lines.add(s);
       }
     }
@@ -120,6 +123,20 @@ public final class Judge {
   private static double turn(Point a, Point b, Point c) {
     double t = (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
     return Math.abs(t) < 1e-9 ? 0 : t;
+  }
+
+  /** No line runs through a tolerance frame or the frame of a datum letter. */
+  private void frames() {
+    for (Mark m : sheet.marks()) {
+      if (m instanceof Mark.Stroke s && s.group().endsWith(":frame") && s.points().size() == 5) {
+        Box inner = Inked.box(s).grown(-0.2);
+        for (Mark other : sheet.marks()) {
+          if (!other.group().equals(s.group()) && Inked.meets(other, inner)) {
+            faults.add(s.group() + " is crossed by " + other.group());
+          }
+        }
+      }
+    }
   }
 
   private void pens() {

@@ -2,8 +2,10 @@ package fettle.sheets.template;
 
 import fettle.mechanics.base.Source;
 import fettle.parts.recipe.Heading;
+import fettle.mechanics.stock.Stock;
 import fettle.parts.recipe.Turned;
 import fettle.sheets.dimension.Values;
+import fettle.sheets.draw.Table;
 import fettle.sheets.marks.Box;
 import fettle.sheets.marks.Lettering;
 import fettle.sheets.marks.Mark;
@@ -16,6 +18,7 @@ import fettle.sheets.page.Sheet;
 import fettle.sheets.page.TitleBlock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The graduations of a rim laid flat at full size. */
 public final class DialTemplate {
@@ -25,6 +28,8 @@ public final class DialTemplate {
           "lines 1 : 1.4 : 1.8; numbers at the longest; print checked on bars of 100 mm");
 
   private static final String G = "template";
+  private static final double ABOVE_TABLE = 46;
+  private static final int MOST_ROWS = 10;
 
   private DialTemplate() {}
 
@@ -36,9 +41,15 @@ public final class DialTemplate {
    * @param g the graduations
    * @param diameter diameter of the rim [mm]
    * @param strip thickness of what is glued round it, 0 for engraving from the template [mm]
+   * @param head the shop's dividing head
    */
   public static Sheet of(
-      Heading heading, Heads heads, Turned.Graduations g, double diameter, double strip) {
+      Heading heading,
+      Heads heads,
+      Turned.Graduations g,
+      double diameter,
+      double strip,
+      DividingHead head) {
     double length = Math.PI * (diameter + strip);
     double pitch = length / g.divisions();
     if (!(pitch >= 0.7)) {
@@ -61,7 +72,54 @@ public final class DialTemplate {
     double y0 = s.y1() - 60;
     strip(marks, g, x0, y0, length, pitch);
     bars(marks, s, y0 - 30, length, g);
+    dividing(marks, s, y0 - 30 - ABOVE_TABLE, g, head);
     return new Sheet(format, heading.number(), heading.title(), new Scale(1, 1), marks);
+  }
+
+  /** The shop's own dividing head, where a line is set by turns of the crank. */
+  private static void dividing(
+      List<Mark> marks, Box s, double y, Turned.Graduations g, DividingHead head) {
+    double x = s.x0() + 27;
+    Optional<Stock.Indexing> step = head.step(g.divisions());
+    if (step.isEmpty()) {
+      text(marks, "No hole circle of the dividing head gives these divisions exactly.", x, y);
+      return;
+    }
+    Stock.Indexing one = step.get();
+    text(
+        marks,
+        "Dividing head "
+            + Values.number(head.ratio())
+            + " : 1, circle of "
+            + Values.number(one.circle())
+            + " holes. From line to line "
+            + count(one.turns(), "turn")
+            + " + "
+            + count(one.holes(), "hole")
+            + ".",
+        x,
+        y);
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("Line", "Turns from line 0", "Holes further"));
+    int block = g.major() * MOST_ROWS;
+    int every = g.major() * ((g.divisions() + block - 1) / block);
+    for (int line = 0; line < g.divisions(); line += every) {
+      long holes = (long) line * head.ratio() * one.circle() / g.divisions();
+      rows.add(
+          List.of(
+              Values.number(line),
+              Values.number(holes / one.circle()),
+              Values.number(holes % one.circle())));
+    }
+    new Table("dividing", rows).marks().forEach(m -> marks.add(m.moved(x, y - 4)));
+  }
+
+  private static String count(int count, String what) {
+    return Values.number(count) + " " + what + (count == 1 ? "" : "s");
+  }
+
+  private static void text(List<Mark> marks, String text, double x, double y) {
+    marks.add(new Mark.Text(G, text, x, y, 3.5, Mark.Reading.FROM_BELOW));
   }
 
   private static TitleBlock.Fields fields(Heading h) {
@@ -118,8 +176,7 @@ public final class DialTemplate {
                 + " divisions.",
             "Butt joint at line 0; foot of the numbers to the lines.");
     for (int i = 0; i < notes.size(); i++) {
-      marks.add(
-          new Mark.Text(G, notes.get(i), x + 12, y - 25 - 8 * i, 3.5, Mark.Reading.FROM_BELOW));
+      text(marks, notes.get(i), x + 12, y - 12 - 7 * i);
     }
   }
 
