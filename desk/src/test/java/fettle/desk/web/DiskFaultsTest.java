@@ -52,6 +52,17 @@ final class DiskFaultsTest {
     mounted = true;
   }
 
+  /** Waits until nothing is being written, as long as the system says that the disk is busy. */
+  private void remount(String how) throws Exception {
+    for (int i = 0; i < 100; i++) {
+      if (run("mount", "-o", how, folder.toString()) == 0) {
+        return;
+      }
+      Thread.sleep(100);
+    }
+    throw new IllegalStateException("no " + how);
+  }
+
   private void writes(Load load) throws Exception {
     assertThat(load.write(SADDLE).statusCode()).isEqualTo(303);
     assertThat(load.write(HOURS).statusCode()).isEqualTo(303);
@@ -107,11 +118,11 @@ final class DiskFaultsTest {
     try (DeskProcess desk = DeskProcess.Starter.plain().open(book)) {
       Load load = new Load(desk.address(), account);
       writes(load);
-      run("mount", "-o", "remount,ro", folder.toString());
+      remount("remount,ro");
       refused(load.write(SADDLE), "the disk can only be read");
       assertThat(load.get("/history").statusCode()).isEqualTo(200);
       account.look(book, "a disk that can only be read");
-      run("mount", "-o", "remount,rw", folder.toString());
+      remount("remount,rw");
       writes(load);
       account.look(book, "a disk that can be written again");
     }
