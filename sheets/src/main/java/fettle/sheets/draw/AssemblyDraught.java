@@ -43,6 +43,7 @@ public final class AssemblyDraught {
   private static final double NUMBER = 5;
   private static final double ABOVE = 12;
   private static final double CLEAR = 8;
+  private static final double READABLE = 0.5;
 
   private final List<Item> items;
   private final List<Integer> order;
@@ -65,25 +66,47 @@ public final class AssemblyDraught {
    */
   public static Sheet sheet(
       String title, String number, List<Item> items, List<Integer> order, Heads heads) {
-    for (Format format : List.of(Format.A3, Format.A2)) {
-      for (Scale scale : Scale.ALL) {
-        if (scale.factor() > 1) {
-          continue;
-        }
-        List<Mark> body = new AssemblyDraught(items, order, scale.factor()).laid(format);
-        if (body != null) {
-          TitleBlock.Fields f =
-              new TitleBlock.Fields(
-                  title, "", number, "Assembly drawing", "", "", "-", "", scale.toString(), "1/1");
-          List<Mark> all = new ArrayList<>(Frame.of(format));
-          all.addAll(TitleBlock.of(format, heads, f));
-          all.addAll(PartsList.of(format, items));
-          all.addAll(body);
-          return new Sheet(format, number, title, scale, all);
-        }
+    for (Page page : pages()) {
+      List<Mark> body = new AssemblyDraught(items, order, page.scale.factor()).laid(page.format);
+      if (body != null) {
+        TitleBlock.Fields f =
+            new TitleBlock.Fields(
+                title,
+                "",
+                number,
+                "Assembly drawing",
+                "",
+                "",
+                "-",
+                "",
+                page.scale.toString(),
+                "1/1");
+        List<Mark> all = new ArrayList<>(Frame.of(page.format));
+        all.addAll(TitleBlock.of(page.format, heads, f));
+        all.addAll(PartsList.of(page.format, items));
+        all.addAll(body);
+        return new Sheet(page.format, number, title, page.scale, all);
       }
     }
-    throw new IllegalArgumentException(title + ": the assembly finds no room on A2 at 1:50");
+    throw new IllegalArgumentException(title + ": the assembly finds no room on A1 at 1:50");
+  }
+
+  /** A size of paper and a scale. */
+  private record Page(Format format, Scale scale) {}
+
+  /** Returns what is tried in turn: a larger sheet before parts too small to be told apart. */
+  private static List<Page> pages() {
+    List<Format> formats = List.of(Format.A3, Format.A2, Format.A1);
+    List<Page> pages = new ArrayList<>();
+    for (Format format : formats) {
+      Scale.ALL.stream()
+          .filter(s -> s.factor() <= 1 && s.factor() >= READABLE)
+          .forEach(s -> pages.add(new Page(format, s)));
+    }
+    Scale.ALL.stream()
+        .filter(s -> s.factor() < READABLE)
+        .forEach(s -> formats.forEach(f -> pages.add(new Page(f, s))));
+    return pages;
   }
 
   /** One part as drawn, the axis of the assembly at height 0. */

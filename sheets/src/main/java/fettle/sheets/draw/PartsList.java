@@ -23,13 +23,20 @@ final class PartsList {
   private static final List<String> HEADING =
       List.of("Item", "Qty", "Designation", "Number", "Material", "Stock", "Mass", "Cost", "");
 
+  private static final double MARK = 0.8;
+
+  /** A row that begins just below the centring mark is raised by its own height. */
+  private static final double HIGHEST_RAISE = 4 * LINE + 2 * MARK;
+
   private final List<Mark> marks = new ArrayList<>();
   private final double x0;
+  private final double middle;
   private double y;
 
   private PartsList(Format format) {
     Box block = TitleBlock.place(format);
     this.x0 = block.x0();
+    this.middle = format.height() / 2;
     this.y = block.y1();
   }
 
@@ -89,7 +96,7 @@ final class PartsList {
       most = Math.max(most, wrapped(item.stock(), 5).size());
       lines += most * LINE + 2;
     }
-    return lines + 2 * (LINE + 2);
+    return lines + 2 * (LINE + 2) + HIGHEST_RAISE;
   }
 
   private static String grams(double grams) {
@@ -114,6 +121,8 @@ final class PartsList {
       all.add(lines);
       most = Math.max(most, lines.size());
     }
+    double under = y + 1.6;
+    double clear = clear(under, most * LINE);
     double x = x0;
     for (int i = 0; i < cells.size(); i++) {
       for (int j = 0; j < all.get(i).size(); j++) {
@@ -121,14 +130,20 @@ final class PartsList {
         if (!text.isEmpty()) {
           boolean right = i == 6 || i == 7;
           double at = right ? x + WIDTHS[i] - 1 - Lettering.width(text, H) : x + 1;
-          double base = y + 1.6 + (most - 1 - j) * LINE;
+          double base = under + clear + (most - 1 - j) * LINE;
           marks.add(new Mark.Text("list", text, at, base, H, Mark.Reading.FROM_BELOW));
         }
       }
       x += WIDTHS[i];
     }
-    y += most * LINE + 2;
+    y += most * LINE + 2 + clear;
     marks.add(Mark.Stroke.line("list", Pen.BLOCK, x0, y, x0 + TitleBlock.WIDTH, y));
+  }
+
+  /** How far text is raised so that the centring mark of the frame does not run through it. */
+  private double clear(double under, double height) {
+    boolean crossed = under - MARK < middle && middle < under + height + MARK;
+    return crossed ? middle + MARK - under : 0;
   }
 
   private void rules(double bottom, double above) {
