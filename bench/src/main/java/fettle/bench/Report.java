@@ -176,9 +176,11 @@ public final class Report {
         .append("Written by `./measure`; nothing here is typed by hand. Each table is one run of\n")
         .append(
             "benchmark and baseline side by side, after a check that both give the same answer.\n")
-        .append("± is half of the 99.9 percent interval that JMH tells. A run of some groups keeps\n")
+        .append(
+            "± is half of the 99.9 percent interval that JMH tells. A run of some groups keeps\n")
         .append("the tables of the others as they were. Where processes were waiting for more\n")
-        .append("processors than there are, other work slowed the run, and only ratios within the\n")
+        .append(
+            "processors than there are, other work slowed the run, and only ratios within the\n")
         .append("table can be trusted.\n");
     for (Group group : GROUPS) {
       if (groups.contains(group)) {
@@ -206,7 +208,8 @@ public final class Report {
     if (!found.isEmpty()) {
       page.append('\n').append(found).append('\n');
     }
-    page.append("\n| what | size | time | ± | 99 of 100 within | unit |\n|---|---|---|---|---|---|\n");
+    page.append(
+        "\n| what | size | time | ± | 99 of 100 within | unit |\n|---|---|---|---|---|---|\n");
     List<RunResult> own = new ArrayList<>();
     for (RunResult r : results) {
       if (r.getParams().getBenchmark().startsWith(group.type.getName() + ".")) {

@@ -92,8 +92,7 @@ final class BoxGearing {
     String thrust = given.option("--thrust", "");
     if (!thrust.isEmpty()) {
       double force = quantity("--thrust", thrust, Dimension.FORCE, Unit.N).value();
-      frame =
-          new BoxFrame(frame.module(), frame.rack(), frame.lead(), force, frame.centres());
+      frame = new BoxFrame(frame.module(), frame.rack(), frame.lead(), force, frame.centres());
     }
     String centres = given.option("--centres", "");
     return centres.isEmpty()
@@ -105,7 +104,9 @@ final class BoxGearing {
     int wheels = outcome.design().wheels();
     return outcome.lowerBound() >= wheels
         ? "No box of this kind has fewer than " + wheels + " wheels on cone and multiplier, proven."
-        : "The best found; no box of this kind has fewer than " + outcome.lowerBound() + " wheels on cone and multiplier.";
+        : "The best found; no box of this kind has fewer than "
+            + outcome.lowerBound()
+            + " wheels on cone and multiplier.";
   }
 
   /** Writes the files of the change after trying that the book stays sound with them. */
@@ -140,12 +141,19 @@ final class BoxGearing {
     line("Gearbox of " + box.design().wheels() + " wheels: " + wish.text());
     line(known);
     line("");
-    line("Link gears " + BoxChange.metricLink(box, cutting).text() + " for millimetres"
-        + (wish.perInch().isEmpty()
-            ? ""
-            : ", " + BoxChange.inchLink(box, cutting).text() + " for threads per inch") + "; shafts "
-        + mm(box.shaft()) + ", first and second " + mm(box.coneCentres())
-        + " apart, second and third " + mm(box.multiplierCentres()));
+    line(
+        "Link gears "
+            + BoxChange.metricLink(box, cutting).text()
+            + " for millimetres"
+            + (wish.perInch().isEmpty()
+                ? ""
+                : ", " + BoxChange.inchLink(box, cutting).text() + " for threads per inch")
+            + "; shafts "
+            + mm(box.shaft())
+            + ", first and second "
+            + mm(box.coneCentres())
+            + " apart, second and third "
+            + mm(box.multiplierCentres()));
     line("");
     line("wheel            teeth   shift      tip   width  bore  span");
     for (BoxWheel w : box.wheels()) {

@@ -45,7 +45,10 @@ final class CheckCommand implements Command {
     } else {
       terminal
           .out()
-          .println("The book is sound: the lathe and " + Words.counted(book.changes().size(), "change") + ".");
+          .println(
+              "The book is sound: the lathe and "
+                  + Words.counted(book.changes().size(), "change")
+                  + ".");
     }
     return ExitStatus.DONE;
   }

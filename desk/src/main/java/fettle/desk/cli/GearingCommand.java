@@ -53,8 +53,7 @@ final class GearingCommand implements Command {
     spec.addOption(Options.text("--fewest", "TEETH", "Fewest teeth of the driving gear; else 12."));
     spec.addOption(Options.text("--most", "TEETH", "Most teeth of the driven gear; else 80."));
     spec.addOption(
-        Options.text(
-            "--wanted", "LEADS", "For a box: its leads, such as '0.5 mm, 1 mm, 16 tpi'."));
+        Options.text("--wanted", "LEADS", "For a box: its leads, such as '0.5 mm, 1 mm, 16 tpi'."));
     spec.addOption(
         Options.text("--centres", "LENGTH", "For a box: distance of the multiplier's shafts."));
     spec.addOption(

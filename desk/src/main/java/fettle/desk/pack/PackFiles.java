@@ -29,11 +29,7 @@ import java.util.function.Function;
  * @param fresh whether this issue differs from the last
  */
 public record PackFiles(
-    Pack pack,
-    Map<String, byte[]> files,
-    List<String> names,
-    List<String> faults,
-    boolean fresh) {
+    Pack pack, Map<String, byte[]> files, List<String> names, List<String> faults, boolean fresh) {
 
   private static final String REVISIONS = "revisions.csv";
   private static final String ISSUES = "issues.csv";

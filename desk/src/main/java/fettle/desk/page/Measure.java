@@ -30,8 +30,7 @@ public enum Measure {
         : MILLIMETRES
             .matcher(sentence)
             .replaceAll(
-                m ->
-                    Numbers.significant(Double.parseDouble(m.group(1)) / MM_PER_INCH, 3) + " in");
+                m -> Numbers.significant(Double.parseDouble(m.group(1)) / MM_PER_INCH, 3) + " in");
   }
 
   /**

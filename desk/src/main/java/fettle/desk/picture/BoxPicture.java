@@ -48,8 +48,7 @@ public final class BoxPicture {
    * @param tumbler teeth of the tumbler's wheel
    * @param pairs pairs of the multiplier
    */
-  public record Wheels(
-      List<Integer> cone, int idler, int tumbler, List<FixedCentre.Pair> pairs) {
+  public record Wheels(List<Integer> cone, int idler, int tumbler, List<FixedCentre.Pair> pairs) {
     /** Keeps its own copies. */
     public Wheels {
       cone = List.copyOf(cone);

@@ -134,7 +134,9 @@ final class Pages {
             m -> "#" + member(names.indexOf(m)),
             measure),
         all.subList(0, Math.min(MOST_KEYS, all.size())),
-        forecast.staying().stream().map(f -> new LathePage.Opening(ForecastPage.FindingLine.of(f, measure), "")).toList(),
+        forecast.staying().stream()
+            .map(f -> new LathePage.Opening(ForecastPage.FindingLine.of(f, measure), ""))
+            .toList(),
         names.stream().map(n -> member(names, n)).toList(),
         changes);
   }
@@ -151,7 +153,6 @@ final class Pages {
     return new SiteLathePage.Member(
         member(names.indexOf(name)), name, member.values().text("what").orElse(""), facts);
   }
-
 
   /** Returns the figures that name the lathe: reach, speeds, travel. */
   private static List<Figure> naming(Forecast forecast) {

@@ -92,7 +92,8 @@ final class Closer {
   static EnginePage.Findings findings(Visit visit, Chosen chosen, Predicate<Finding> which) {
     Forecast forecast = visit.opened().forecast(chosen.state(), chosen.state());
     return new EnginePage.Findings(
-        Joints.openings(forecast.staying().stream().filter(which).toList(), chosen, visit.measure()));
+        Joints.openings(
+            forecast.staying().stream().filter(which).toList(), chosen, visit.measure()));
   }
 
   /** Returns every page that looks closely at something of this lathe. */

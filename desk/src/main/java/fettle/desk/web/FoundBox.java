@@ -295,8 +295,12 @@ record FoundBox(BoxJobs.Found found, BoxJobs.Wish wish, ScrewCutting cutting, Se
   Map<String, String> files(Visit visit) {
     String known =
         found.proven()
-            ? "No box of this kind has fewer than " + found.design().wheels() + " wheels on cone and multiplier, proven."
-            : "The best found; no box of this kind has fewer than " + found.bound() + " wheels on cone and multiplier.";
+            ? "No box of this kind has fewer than "
+                + found.design().wheels()
+                + " wheels on cone and multiplier, proven."
+            : "The best found; no box of this kind has fewer than "
+                + found.bound()
+                + " wheels on cone and multiplier.";
     String key = NewChange.key(visit.book(), title());
     return BoxChange.files(box, cutting, BoxRoom.machineOf(visit), key, known);
   }

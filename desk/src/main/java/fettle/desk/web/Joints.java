@@ -29,8 +29,7 @@ final class Joints {
         f -> Visit.opening(f, after, measure));
   }
 
-  static List<LathePage.Opening> openings(
-      List<Finding> findings, Chosen chosen, Measure measure) {
+  static List<LathePage.Opening> openings(List<Finding> findings, Chosen chosen, Measure measure) {
     return findings.stream().map(f -> Visit.opening(f, chosen, measure)).toList();
   }
 }

@@ -10,7 +10,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A box from the search to its sheets: written once, sound, foreseen, drawn, never written over. */
+/**
+ * A box from the search to its sheets: written once, sound, foreseen, drawn, never written over.
+ */
 class BoxGearingTest {
 
   private static final String WANTED = "0.5 mm, 1 mm, 2 mm, 10 tpi, 20 tpi";

@@ -72,8 +72,7 @@ final class ControlBoxTopic implements Topic {
       Wiring wiring = Wiring.of(box);
       wiring.wrong().forEach(w -> caution("", "Wiring: " + w, "", DEFER));
       Panel.of(box, Map.of())
-          .ifPresent(
-              p -> p.wrong(wiring).forEach(w -> caution("", "Layout: " + w, "", LAID)));
+          .ifPresent(p -> p.wrong(wiring).forEach(w -> caution("", "Layout: " + w, "", LAID)));
       return new Study(figures, findings);
     }
 

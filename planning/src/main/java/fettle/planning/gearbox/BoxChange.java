@@ -174,8 +174,7 @@ public final class BoxChange {
         gives.add(
             SettledBox.letter(pair) + " " + mark(wish.perInch(), box.perInch(notch, pair), tpi));
       }
-      lines.add(
-          (notch + 1) + " (" + box.cone().get(notch) + "): " + String.join(", ", gives));
+      lines.add((notch + 1) + " (" + box.cone().get(notch) + "): " + String.join(", ", gives));
     }
     return lines;
   }

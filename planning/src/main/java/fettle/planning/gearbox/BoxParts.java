@@ -212,7 +212,8 @@ record BoxParts(SettledBox box, String key) {
     }
     int number = 1;
     for (Map.Entry<String, String> recipe : recipes.entrySet()) {
-      recipe.setValue(String.format(Locale.ROOT, "number: GB-%02d\n", number++) + recipe.getValue());
+      recipe.setValue(
+          String.format(Locale.ROOT, "number: GB-%02d\n", number++) + recipe.getValue());
     }
     return recipes;
   }
@@ -221,8 +222,7 @@ record BoxParts(SettledBox box, String key) {
     recipes.put("parts/" + key + "-" + name + ".yaml", text);
   }
 
-  private String shaft(
-      String title, double left, double seat, double right, String operations) {
+  private String shaft(String title, double left, double seat, double right, String operations) {
     String end = "length: " + mm(left) + ", start-chamfer: 1 mm, Ra: 0.8 µm}\n";
     return "title: "
         + title

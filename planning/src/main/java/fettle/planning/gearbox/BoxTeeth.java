@@ -75,7 +75,9 @@ record BoxTeeth(List<Integer> cone, int idler, List<GearPair> pairs) {
       }
     }
     throw new IllegalArgumentException(
-        "the multiplier's pairs need more than " + MOST_SUM + " teeth together; ask for fewer threads");
+        "the multiplier's pairs need more than "
+            + MOST_SUM
+            + " teeth together; ask for fewer threads");
   }
 
   /** On centres that are there: the pair of the ratio whose shifts are least. */
@@ -100,7 +102,10 @@ record BoxTeeth(List<Integer> cone, int idler, List<GearPair> pairs) {
                     + ratio.text()
                     + " without being undercut, pointed, or losing contact; "
                     + Numbers.significant(
-                        frame.module() * (up + down) * Math.ceil((double) fewest / Math.min(up, down)) / 2,
+                        frame.module()
+                            * (up + down)
+                            * Math.ceil((double) fewest / Math.min(up, down))
+                            / 2,
                         6)
                     + " mm would do for this ratio"));
   }

@@ -30,7 +30,9 @@ public record BoxWish(List<Ratio> leads, List<Ratio> perInch) {
     perInch = List.copyOf(new LinkedHashSet<>(perInch));
   }
 
-  /** Returns what the workshop wants to cut; the coarse threads of both standards if it is silent. */
+  /**
+   * Returns what the workshop wants to cut; the coarse threads of both standards if it is silent.
+   */
   public static BoxWish of(Optional<Values> shop) {
     List<Quantity> said = shop.map(s -> s.quantities("threads")).orElse(List.of());
     return said.isEmpty()

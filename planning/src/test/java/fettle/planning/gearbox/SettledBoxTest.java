@@ -57,8 +57,7 @@ class SettledBoxTest {
           double x = box.arm() * Math.cos(notch.swing());
           double y = box.arm() * Math.sin(notch.swing());
           double reach = Math.hypot(box.coneCentres() - x, y);
-          assertThat(reach)
-              .isCloseTo(module * (box.idler() + notch.wheel()) / 2, within(1e-9));
+          assertThat(reach).isCloseTo(module * (box.idler() + notch.wheel()) / 2, within(1e-9));
           assertThat(notch.swing()).isGreaterThan(0.01);
         }
       }
