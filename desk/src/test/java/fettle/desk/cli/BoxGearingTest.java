@@ -54,7 +54,7 @@ class BoxGearingTest {
     assertThat(sheets.status()).isZero();
     assertThat(Files.readString(Path.of(out, "small-box", "small-box-cone-gear-20.svg")))
         .contains("Span over 3 teeth");
-    Told route = Told.of("route", book, "small-box-cone-gear-20");
+    Told route = Told.of("route", book, "small-box", "--part", part);
     assertThat(route.status()).isZero();
   }
 

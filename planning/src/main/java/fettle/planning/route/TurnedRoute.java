@@ -1,6 +1,7 @@
 package fettle.planning.route;
 
 import fettle.mechanics.stock.Stock;
+import fettle.mechanics.base.Numbers;
 import fettle.parts.recipe.Bore;
 import fettle.parts.recipe.ScrewThread;
 import fettle.parts.recipe.Step;
@@ -161,7 +162,7 @@ public final class TurnedRoute {
     double l = step.length().nominal() + APPROACH;
     int rough = Math.max(1, (int) Math.ceil((blank - d) / 2 / DEPTH - 1e-9));
     double wide = Math.max(d, step.endDiameter());
-    String size = step.name() + ", diameter " + d + " x " + step.length().nominal();
+    String size = step.name() + ", diameter " + size(d) + " x " + size(step.length().nominal());
     line(number, "rough " + size, holding, "roughing tool", wide, speed, ROUGH_FEED, rough, l, 1);
     line(
         number,
@@ -243,7 +244,7 @@ public final class TurnedRoute {
     for (Step step : bore.steps()) {
       double d = step.diameter().nominal();
       int passes = 2 + (int) Math.ceil(Math.max(0, d - drill) / 2 / (DEPTH / 2) - 1e-9);
-      String size = step.name() + ", diameter " + d;
+      String size = step.name() + ", diameter " + size(d);
       double l = step.length().nominal() + APPROACH;
       double preparing = measuring(step) + 2;
       line(
@@ -279,5 +280,9 @@ public final class TurnedRoute {
     lines.add(
         new Route.Line(
             number, what, holding, cutter, n, turns ? feed : 0, passes, preparing, time));
+  }
+
+  private static String size(double length) {
+    return Numbers.significant(length, 5);
   }
 }
