@@ -176,6 +176,11 @@ final class SheetBatch {
 
   String summary() {
     long drawn = done.stream().filter(d -> d.outcome() != Outcome.UNCHANGED).count();
-    return Words.counted(done.size(), "sheet") + ", " + drawn + " drawn, " + (done.size() - drawn) + " unchanged";
+    return Words.counted(done.size(), "sheet")
+        + ", "
+        + drawn
+        + " drawn, "
+        + (done.size() - drawn)
+        + " unchanged";
   }
 }

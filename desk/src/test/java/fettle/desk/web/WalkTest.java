@@ -26,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("slow")
 final class WalkTest {
 
-  private static final Path PICTURES = Path.of("target", "pictures");
+  private static final Path PICTURES = Path.of("..", "docs", "pictures");
   private static final String KEY = "coarser-cross-screw";
   private static final String FILE = "changes/" + KEY + ".yaml";
 

@@ -34,7 +34,6 @@ import java.util.zip.ZipInputStream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.DynamicTest;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
@@ -156,7 +155,6 @@ class ExchangeTest {
 
   /** Runs where the system has a general-purpose geometry kernel that reads such files. */
   @Test
-  @Tag("slow")
   void anIndependentKernelFindsValidSolidsOfTheSameVolume() throws Exception {
     Path kernel = kernel();
     Assumptions.assumeTrue(kernel != null, "no geometry kernel installed");

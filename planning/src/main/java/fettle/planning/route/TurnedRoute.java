@@ -1,7 +1,7 @@
 package fettle.planning.route;
 
-import fettle.mechanics.stock.Stock;
 import fettle.mechanics.base.Numbers;
+import fettle.mechanics.stock.Stock;
 import fettle.parts.recipe.Bore;
 import fettle.parts.recipe.ScrewThread;
 import fettle.parts.recipe.Step;
