@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param title title of the page
  * @param lathe name of the lathe
- * @param owner whose book it is
+ * @param owner whose book it is; empty if not said
  * @param licence licence line; empty if none is stated
  * @param rooms the pages, in the order of the job
  */

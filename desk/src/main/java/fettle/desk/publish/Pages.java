@@ -108,7 +108,7 @@ final class Pages {
     return new SiteFrame(
         title,
         machine.name(),
-        heads.owner(),
+        open.book().shop().flatMap(s -> s.text("owner")).orElse(""),
         heads.licence(),
         rooms.entrySet().stream()
             .map(r -> new Shell.Room(r.getKey(), r.getValue(), r.getKey(), r.getKey().equals(here)))

@@ -100,7 +100,9 @@ final class Routes {
     routes.get(
         "/lathe",
         page(LatheRoom::lathe, JtelatheGenerated::render, JtelathepictureGenerated::render));
-    routes.get("/lathe.json", c -> c.contentType("application/json").result(Solids.json(visit(c))));
+    routes.get(
+        "/lathe.json",
+        c -> c.contentType("application/json; charset=utf-8").result(Solids.json(visit(c))));
     routes.get("/member", page(LatheRoom::member, JtememberGenerated::render));
     routes.get(
         "/changes",
@@ -130,7 +132,8 @@ final class Routes {
     routes.get("/clearance", page(ClearanceRoom::page, engine));
     routes.get(
         "/clearance.json",
-        c -> c.contentType("application/json").result(ClearanceRoom.scene(visit(c))));
+        c ->
+            c.contentType("application/json; charset=utf-8").result(ClearanceRoom.scene(visit(c))));
   }
 
   /** The gearbox is searched for beside the pages, so that its page is made anew every time. */

@@ -41,7 +41,7 @@ class PlanningCommandsTest {
         .contains("CROSS SCREW  from bar 20 mm", "cut thread Tr 14x3 LH", "BEARING BLOCK")
         .contains("tap M4, ring screws, 4 off");
     Told sheet = Told.of("route", Told.DEMO, "apron-start", "--part", "box panel", "--json");
-    assertThat(sheet.out()).contains("bend behind lower flange by 90 degrees up");
+    assertThat(sheet.out()).contains("bend behind left flange by 90 degrees up");
     follows("route.schema.json", sheet.out());
     assertThat(Told.of("route", Told.DEMO, "cross-screw", "--part", "scrw").err())
         .contains("Did you mean 'screw'?");

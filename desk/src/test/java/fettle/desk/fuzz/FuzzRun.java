@@ -68,7 +68,9 @@ record FuzzRun(Target target, long inputs, String fault) {
     command.add("-print_final_stats=1");
     command.add(grown.toString());
     command.add(seeds.toString());
-    command.add(KEPT.resolve(target.word()).toString());
+    if (!kept(target).isEmpty()) {
+      command.add(KEPT.resolve(target.word()).toString());
+    }
     Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
     return heard(target, process);
   }
