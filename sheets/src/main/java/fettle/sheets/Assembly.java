@@ -29,9 +29,6 @@ import org.jspecify.annotations.Nullable;
 public record Assembly(
     Change change, List<Item> items, List<Integer> order, String content, String bare) {
 
-  /** Endings of the files of an assembly sheet. */
-  public static final List<String> ENDINGS = List.of("svg", "pdf");
-
   private static final int LONGEST_NUMBER = 16;
 
   /** Keeps its own copies. */

@@ -7,6 +7,7 @@ import fettle.parts.recipe.Turned;
 import fettle.sheets.page.Heads;
 import fettle.sheets.template.DialTemplate;
 import fettle.sheets.template.DividingHead;
+import fettle.sheets.template.PanelSheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -21,9 +22,6 @@ import java.util.function.Function;
  */
 public record BesideParts(
     String name, String title, String content, Function<Heads, PlanFiles> draw) {
-
-  /** Endings of its files. */
-  public static final List<String> ENDINGS = List.of("svg", "pdf");
 
   /**
    * Returns the sheets of a change beside those of its parts and its assembly.
@@ -42,8 +40,7 @@ public record BesideParts(
         .ifPresent(
             l ->
                 sheets.add(
-                    new BesideParts(
-                        "control-box", "Layout of the control box", l.content(), l::files)));
+                    new BesideParts("control-box", PanelSheet.TITLE, l.content(), l::files)));
     return sheets;
   }
 

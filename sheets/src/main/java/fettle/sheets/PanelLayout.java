@@ -53,7 +53,7 @@ public record PanelLayout(Change change, Panel panel, PanelSheet.Front front, Wi
 
   private static Optional<PanelLayout> of(Change change, Values box, List<MadePart> parts) {
     PanelSheet.Front front = front(box, parts);
-    return Panel.of(box, front.openings())
+    return Panel.of(box, Optional.of(front.openings()))
         .map(panel -> new PanelLayout(change, panel, front, Wiring.of(box)));
   }
 

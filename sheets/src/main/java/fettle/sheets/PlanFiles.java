@@ -30,6 +30,9 @@ public record PlanFiles(Sheet sheet, Map<String, byte[]> bytes, List<String> fau
   /** Endings of the files of a part. */
   public static final List<String> ENDINGS = List.of("svg", "pdf", "step", "3mf");
 
+  /** Endings of the files of a sheet that shows no single part. */
+  public static final List<String> ON_PAPER = List.of("svg", "pdf");
+
   private static final double DEVIATION = 0.01;
 
   /** Keeps its own copies. */

@@ -103,13 +103,14 @@ final class SheetBatch {
   /** Draws an assembly sheet. */
   void assembly(Assembly assembly) {
     String sheet = assembly.change().key() + "/assembly";
-    sheet(sheet, assembly.change().title(), assembly.content(), Assembly.ENDINGS, assembly::files);
+    sheet(
+        sheet, assembly.change().title(), assembly.content(), PlanFiles.ON_PAPER, assembly::files);
     progress(1, 1, 0);
   }
 
   /** Draws a sheet that shows no single part. */
   void beside(String change, BesideParts one) {
-    sheet(change + "/" + one.name(), one.title(), one.content(), BesideParts.ENDINGS, one.draw());
+    sheet(change + "/" + one.name(), one.title(), one.content(), PlanFiles.ON_PAPER, one.draw());
     progress(1, 1, 0);
   }
 

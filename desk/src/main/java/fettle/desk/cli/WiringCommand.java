@@ -71,7 +71,7 @@ final class WiringCommand implements Command {
     }
     Parsed<List<MadePart>> read = MadeParts.of(book, keys);
     List<MadePart> parts = read.orThrow(() -> Failure.input(read.problems()));
-    return Panel.of(box, PanelLayout.front(box, parts).openings());
+    return Panel.of(box, Optional.of(PanelLayout.front(box, parts).openings()));
   }
 
   private static void devices(Panel panel, PrintStream out) {
@@ -81,7 +81,7 @@ final class WiringCommand implements Command {
         String.format(
             Locale.ROOT, row, "", "device", "ratings", "sits on", "across", "up", "w x h x d"));
     for (Panel.Device d : panel.devices()) {
-      boolean inside = d.seat() != Panel.Seat.ELSEWHERE;
+      boolean inside = d.isInside();
       out.println(
           String.format(
                   Locale.ROOT,
@@ -89,7 +89,7 @@ final class WiringCommand implements Command {
                   d.designation(),
                   d.what(),
                   d.rated(),
-                  (d.seat().name().toLowerCase(Locale.ROOT) + " " + d.on()).strip(),
+                  d.sits(),
                   inside ? Words.number(d.left()) : "",
                   inside ? Words.number(d.low()) : "",
                   inside
@@ -181,7 +181,7 @@ final class WiringCommand implements Command {
     json.writeStringField("what", d.what());
     json.writeStringField("ratings", d.rated());
     json.writeStringField("seat", d.seat().name().toLowerCase(Locale.ROOT));
-    if (d.seat() != Panel.Seat.ELSEWHERE) {
+    if (d.isInside()) {
       json.writeStringField("on", d.on());
       Json.number(json, "leftMm", d.left());
       Json.number(json, "lowMm", d.low());

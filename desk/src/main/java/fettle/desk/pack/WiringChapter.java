@@ -8,7 +8,6 @@ import fettle.mechanics.electrics.ElectricsReckoners;
 import fettle.sheets.PanelLayout;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Wires and terminals of the control box, where a change describes them. */
@@ -97,12 +96,7 @@ final class WiringChapter {
   private static Block.Grid devices(Panel panel) {
     List<List<String>> rows = new ArrayList<>();
     for (Panel.Device d : panel.devices()) {
-      rows.add(
-          List.of(
-              d.designation(),
-              d.what(),
-              d.rated(),
-              (d.seat().name().toLowerCase(Locale.ROOT) + " " + d.on()).strip()));
+      rows.add(List.of(d.designation(), d.what(), d.rated(), d.sits()));
     }
     return new Block.Grid(
         List.of(

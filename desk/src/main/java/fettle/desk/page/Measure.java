@@ -2,6 +2,7 @@ package fettle.desk.page;
 
 import fettle.mechanics.base.Numbers;
 import fettle.mechanics.base.Unit;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /** The units somebody prefers to read. */
@@ -11,7 +12,7 @@ public enum Measure {
 
   private static final double MM_PER_INCH = 25.4;
   private static final Pattern MILLIMETRES =
-      Pattern.compile("(?<![\\w.])(-?\\d+(?:\\.\\d+)?) mm(?![\\w²³/])");
+      Pattern.compile("(?<![\\w./-])(-?\\d+(?:\\.\\d+)?) mm(?![\\w²³/])");
 
   /** Returns the measure the owner of a book prefers. */
   public static Measure of(String word) {
@@ -19,18 +20,18 @@ public enum Measure {
   }
 
   /**
-   * Returns a sentence with its lengths in the units preferred; what a standard asks for is said in
-   * a limit, not in a sentence, and stays as the standard has it.
+   * Returns a sentence with its lengths in the units preferred beside those it is written in; what
+   * it says stays, for a name in it may hold a length, too.
    *
    * @param sentence a sentence whose lengths are in mm
    */
   public String told(String sentence) {
-    return this == METRIC
-        ? sentence
-        : MILLIMETRES
-            .matcher(sentence)
-            .replaceAll(
-                m -> Numbers.significant(Double.parseDouble(m.group(1)) / MM_PER_INCH, 3) + " in");
+    return this == METRIC ? sentence : MILLIMETRES.matcher(sentence).replaceAll(Measure::both);
+  }
+
+  private static String both(MatchResult length) {
+    double inches = Double.parseDouble(length.group(1)) / MM_PER_INCH;
+    return length.group() + " (" + Numbers.significant(inches, 3) + " in)";
   }
 
   /**

@@ -58,7 +58,9 @@ final class BenchRoom {
             .map(a -> (int) taken.stream().filter(r -> r.line() < a.line()).count())
             .orElse(taken.size());
     List<ReadingsPage.Taken> last =
-        taken.subList(Math.max(0, until - SHOWN), until).stream().map(r -> taken(name, r)).toList();
+        taken.subList(Math.max(0, until - SHOWN), until).stream()
+            .map(r -> taken(name, sheet.heads(), r))
+            .toList();
     String file = "trials/" + name + ".csv";
     return new ReadingsPage(
         visit.plain("readings", "proof"),
@@ -84,9 +86,13 @@ final class BenchRoom {
         : new ReadingsPage.Cell(head(head), value);
   }
 
-  private static ReadingsPage.Taken taken(String name, BenchSheet.Row row) {
+  private static ReadingsPage.Taken taken(String name, List<String> heads, BenchSheet.Row row) {
+    List<String> place = new ArrayList<>();
+    for (int i = 0; i < row.place().size(); i++) {
+      place.add(cell(heads.get(i), row.place().get(i)).value());
+    }
     return new ReadingsPage.Taken(
-        String.join(" · ", row.place()),
+        String.join(" · ", place),
         row.reading(),
         "/readings?name=" + Visit.coded(name) + "&line=" + row.line());
   }

@@ -182,6 +182,7 @@ final class WalkTest {
     assertThat(taken).isEqualTo(20);
     page.locator("text=See what they say").click();
     assertThat(page.locator("main")).containsText("20 readings");
+    assertThat(page.locator("main")).containsText("0.10000");
     assertThat(desk.text("trials/cross-dial-against-an-indicator.csv")).contains("position_in");
     picture(page, "trial");
     write(page, desk, "stage", "proved");

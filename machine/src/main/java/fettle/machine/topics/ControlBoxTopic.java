@@ -13,7 +13,6 @@ import fettle.mechanics.electrics.ElectricsReckoners;
 import fettle.mechanics.electrics.Enclosure;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** The control box: current, conductors, protection, volt drop and heat, for planning. */
@@ -71,7 +70,7 @@ final class ControlBoxTopic implements Topic {
       heat();
       Wiring wiring = Wiring.of(box);
       wiring.wrong().forEach(w -> caution("", "Wiring: " + w, "", DEFER));
-      Panel.of(box, Map.of())
+      Panel.of(box, Optional.empty())
           .ifPresent(p -> p.wrong(wiring).forEach(w -> caution("", "Layout: " + w, "", LAID)));
       return new Study(figures, findings);
     }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -44,7 +45,8 @@ public record Panel(
     RAIL,
     PLATE,
     FRONT,
-    ELSEWHERE
+    ELSEWHERE,
+    UNPLACED
   }
 
   /**
@@ -84,11 +86,19 @@ public record Panel(
       double depth,
       double air) {
 
-    private boolean inside() {
-      return seat != Seat.ELSEWHERE;
+    /** Returns what it sits on, in words. */
+    public String sits() {
+      String where = seat.name().toLowerCase(Locale.ROOT);
+      return on.isEmpty() ? where : where + ", " + on;
     }
 
-    private boolean onPlate() {
+    /** Tells whether it has a place in the box. */
+    public boolean isInside() {
+      return onPlate() || seat == Seat.FRONT;
+    }
+
+    /** Tells whether it sits on the plate, by a rail or by itself. */
+    public boolean onPlate() {
       return seat == Seat.RAIL || seat == Seat.PLATE;
     }
 
@@ -111,9 +121,10 @@ public record Panel(
    * Reads the layout of a block {@code control box}; empty if it says nothing of a plate.
    *
    * @param box the block
-   * @param openings openings of the front by name, none if its recipe is not at hand
+   * @param openings openings of the front by name; empty if the recipes are not at hand, and what
+   *     sits in the front is then left out
    */
-  public static Optional<Panel> of(Values box, Map<String, Opening> openings) {
+  public static Optional<Panel> of(Values box, Optional<Map<String, Opening>> openings) {
     return box.block("plate").map(p -> new Laying(box, plate(p), openings).panel());
   }
 
@@ -129,7 +140,7 @@ public record Panel(
   /** Returns what is wrong with the layout, and where it and the wiring do not agree. */
   public List<String> wrong(Wiring wiring) {
     List<String> wrong = new ArrayList<>(misplaced);
-    List<Device> inside = devices.stream().filter(Device::inside).toList();
+    List<Device> inside = devices.stream().filter(Device::isInside).toList();
     inside.stream().filter(Device::onPlate).forEach(d -> within(d, wrong));
     for (int i = 0; i < inside.size(); i++) {
       for (Device other : inside.subList(i + 1, inside.size())) {
@@ -205,13 +216,13 @@ public record Panel(
   private static final class Laying {
     private final Values box;
     private final Plate plate;
-    private final Map<String, Opening> openings;
+    private final Optional<Map<String, Opening>> openings;
     private final Map<String, Values> said;
     private final Map<String, Device> placed = new LinkedHashMap<>();
     private final Set<String> onRails = new LinkedHashSet<>();
     private final List<String> misplaced = new ArrayList<>();
 
-    Laying(Values box, Plate plate, Map<String, Opening> openings) {
+    Laying(Values box, Plate plate, Optional<Map<String, Opening>> openings) {
       this.box = box;
       this.plate = plate;
       this.openings = openings;
@@ -233,12 +244,10 @@ public record Panel(
             }
           });
       List<Device> inOrder = new ArrayList<>();
-      for (String designation : said.keySet()) {
-        Device device = placed.get(designation);
-        if (device != null) {
-          inOrder.add(device);
-        }
-      }
+      said.forEach(
+          (designation, d) ->
+              inOrder.add(
+                  placed.computeIfAbsent(designation, k -> placeless(k, d, Seat.UNPLACED))));
       return new Panel(plate, rails, inOrder, misplaced);
     }
 
@@ -265,7 +274,7 @@ public record Panel(
 
     private void alone(String designation, Values d) {
       switch (d.needText("on")) {
-        case "elsewhere" -> placed.put(designation, elsewhere(designation, d));
+        case "elsewhere" -> placed.put(designation, placeless(designation, d, Seat.ELSEWHERE));
         case "front" -> front(designation, d);
         default -> {
           if (!d.has("across") || !d.has("up")) {
@@ -281,17 +290,22 @@ public record Panel(
     }
 
     private void front(String designation, Values d) {
-      String name = d.text("opening").orElse("");
-      Opening opening = openings.get(name);
       if (openings.isEmpty()) {
-        placed.put(designation, elsewhere(designation, d));
-      } else if (opening == null) {
+        placed.put(designation, placeless(designation, d, Seat.ELSEWHERE));
+        return;
+      }
+      Map<String, Opening> there = openings.get();
+      String name = d.text("opening").orElse("");
+      Opening opening = there.get(name);
+      if (opening == null) {
         misplaced.add(
             designation
                 + ": the front has no opening '"
                 + name
                 + "'; it has "
-                + String.join(", ", openings.keySet())
+                + (there.isEmpty()
+                    ? "none: name the part with the openings by 'front'"
+                    : String.join(", ", there.keySet()))
                 + ".");
       } else if (sized(designation, d)) {
         double left = opening.across() - plate.across() - d.need("width").value() / 2;
@@ -308,19 +322,9 @@ public record Panel(
       return sized;
     }
 
-    private static Device elsewhere(String designation, Values d) {
+    private static Device placeless(String designation, Values d, Seat seat) {
       return new Device(
-          designation,
-          d.needText("what"),
-          d.text("rated").orElse(""),
-          Seat.ELSEWHERE,
-          "",
-          0,
-          0,
-          0,
-          0,
-          0,
-          0);
+          designation, d.needText("what"), d.text("rated").orElse(""), seat, "", 0, 0, 0, 0, 0, 0);
     }
 
     private static Device device(

@@ -11,6 +11,7 @@ import fettle.machine.text.YamlReader;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Layouts of a control box placed by hand, and each thing that can be wrong with one. */
@@ -37,7 +38,7 @@ class PanelTest {
   private static Panel panel(String text) {
     Node node = Objects.requireNonNull(YamlReader.read("box.yaml", text).value());
     Values box = new Reading(Dictionary.standard()).read("control box", node);
-    return Panel.of(box, FRONT).orElseThrow();
+    return Panel.of(box, Optional.of(FRONT)).orElseThrow();
   }
 
   private static List<String> wrong(String old, String fresh) {
@@ -63,7 +64,7 @@ class PanelTest {
   void aBoxWithoutPlateHasNoLayout() {
     Node node = Objects.requireNonNull(YamlReader.read("box.yaml", "on: box\n").value());
     Values box = new Reading(Dictionary.standard()).read("control box", node);
-    assertThat(Panel.of(box, FRONT)).isEmpty();
+    assertThat(Panel.of(box, Optional.of(FRONT))).isEmpty();
   }
 
   @Test
@@ -111,6 +112,18 @@ class PanelTest {
   }
 
   @Test
+  void aFrontThatIsNotThereHasNoOpenings() {
+    Node node = Objects.requireNonNull(YamlReader.read("box.yaml", SOUND).value());
+    Values box = new Reading(Dictionary.standard()).read("control box", node);
+    Wiring none = new Wiring(List.of(), List.of());
+    assertThat(Panel.of(box, Optional.of(Map.of())).orElseThrow().wrong(none))
+        .containsExactly(
+            "-S1: the front has no opening 'stop'; it has none: name the part with the openings by"
+                + " 'front'.");
+    assertThat(Panel.of(box, Optional.empty()).orElseThrow().wrong(none)).isEmpty();
+  }
+
+  @Test
   void wiresAndDevicesAgree() {
     Wiring.Wire wire = new Wiring.Wire("1", "-F1:2", "-K9:A1", "L", 1.5, "black", 300, "");
     assertThat(panel(SOUND).wrong(new Wiring(List.of(wire), List.of())))
@@ -120,5 +133,9 @@ class PanelTest {
             "-X1 is a device that no wire leads to.",
             "-S1 is a device that no wire leads to.",
             "-M1 is a device that no wire leads to.");
+    Wiring.Wire other = new Wiring.Wire("2", "-S1:1", "-X1:3", "L", 1.5, "black", 300, "");
+    String misplaced = SOUND.replace("opening: stop", "opening: sotp");
+    assertThat(panel(misplaced).wrong(new Wiring(List.of(wire, other), List.of())))
+        .noneMatch(w -> w.startsWith("-S1 is wired"));
   }
 }

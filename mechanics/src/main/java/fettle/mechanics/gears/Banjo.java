@@ -118,10 +118,7 @@ public record Banjo(
   public boolean fits(double module, int a, int b, int c, int d) {
     double r1 = module * (a + b) / 2;
     double r2 = module * (c + d) / 2;
-    return r1 + r2 >= axes + margin - SLACK
-        && Math.abs(r1 - r2) <= axes - margin + SLACK
-        && r2 >= slotLow - SLACK
-        && r2 <= slotHigh + SLACK
+    return reaches(r1, r2)
         && clears(module, c, headShaft, r1)
         && clears(module, b, screwShaft, r2)
         && clears(module, a, screwShaft, axes)
@@ -161,10 +158,7 @@ public record Banjo(
   public boolean fitsSimple(double module, int a, int idler, int d) {
     double r1 = module * (a + idler) / 2;
     double r2 = module * (idler + d) / 2;
-    return r1 + r2 >= axes + margin - SLACK
-        && Math.abs(r1 - r2) <= axes - margin + SLACK
-        && r2 >= slotLow - SLACK
-        && r2 <= slotHigh + SLACK
+    return reaches(r1, r2)
         && clears(module, a, screwShaft, axes)
         && clears(module, d, headShaft, axes)
         && module * (a + d + 4) / 2 + gap <= axes + SLACK;
@@ -275,6 +269,14 @@ public record Banjo(
     double cos = (axes * axes + far * far - r1 * r1) / (2 * axes * far);
     double square = axes * axes + near * near - 2 * axes * near * cos;
     return square > 0 ? Math.sqrt(square) : 0;
+  }
+
+  /** Whether a stud at these distances from both shafts lies clear of their line, in the slot. */
+  private boolean reaches(double r1, double r2) {
+    return r1 + r2 >= axes + margin - SLACK
+        && Math.abs(r1 - r2) <= axes - margin + SLACK
+        && r2 >= slotLow - SLACK
+        && r2 <= slotHigh + SLACK;
   }
 
   private boolean clears(double module, int teeth, double shaft, double distance) {

@@ -7,6 +7,10 @@ import java.util.List;
 /** Formulas from stock to blank. */
 public final class Stock {
 
+  /** Hole circles of the three plates most dividing heads come with (common practice). */
+  public static final List<Integer> USUAL_CIRCLES =
+      List.of(15, 16, 17, 18, 19, 20, 21, 23, 27, 29, 31, 33, 37, 39, 41, 43, 47, 49);
+
   private Stock() {}
 
   private static void positive(String name, double value, String unit) {

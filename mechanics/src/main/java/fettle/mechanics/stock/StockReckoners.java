@@ -11,6 +11,7 @@ import fettle.mechanics.base.Unit;
 import fettle.mechanics.base.Working;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Single calculations from stock to blank, on dials and on templates. */
 public final class StockReckoners {
@@ -514,7 +515,7 @@ public final class StockReckoners {
             Input.Kind.EXACTS,
             Unit.ONE,
             "hole circles there are",
-            "15,16,17,18,19,20,21,23,27,29,31,33,37,39,41,43,47,49",
+            Stock.USUAL_CIRCLES.stream().map(String::valueOf).collect(Collectors.joining(",")),
             true)
         .result("turns", Unit.ONE, "whole turns of the crank")
         .result("holes", Unit.ONE, "holes further")

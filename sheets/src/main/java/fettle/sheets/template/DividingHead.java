@@ -14,9 +14,7 @@ import java.util.Optional;
 public record DividingHead(int ratio, List<Integer> circles) {
 
   /** The head most shops have, with its three plates. */
-  public static final DividingHead USUAL =
-      new DividingHead(
-          40, List.of(15, 16, 17, 18, 19, 20, 21, 23, 27, 29, 31, 33, 37, 39, 41, 43, 47, 49));
+  public static final DividingHead USUAL = new DividingHead(40, Stock.USUAL_CIRCLES);
 
   /** Keeps its own copy. */
   public DividingHead {

@@ -32,13 +32,11 @@ public final class PanelSheet {
       Source.practice("places from the plate's lower left corner; designations after IEC 81346-2");
 
   private static final List<Scale> SCALES =
-      List.of(
-          new Scale(2, 1),
-          new Scale(1, 1),
-          new Scale(1, 2),
-          new Scale(1, 5),
-          new Scale(1, 10),
-          new Scale(1, 20));
+      List.of(new Scale(2, 1), new Scale(1, 1), new Scale(1, 2), new Scale(1, 5), new Scale(1, 10));
+
+  /** What it shows. */
+  public static final String TITLE = "Layout of the control box";
+
   private static final double TEXT = 3.5;
   private static final double GAP = 12;
   private static final double MARGIN = 6;
@@ -76,37 +74,55 @@ public final class PanelSheet {
   /**
    * Draws the layout.
    *
-   * @param title what the box belongs to
+   * @param title the change that the box belongs to
    * @param number drawing number
    * @param heads who draws
    * @param panel the layout
    * @param front the front, of no width if there is none
-   * @throws IllegalArgumentException if it finds no room on A2
+   * @throws IllegalArgumentException if it finds no room on A1
    */
   public static Sheet of(String title, String number, Heads heads, Panel panel, Front front) {
     Table list = new Table("devices", rows(panel));
-    for (Format format : List.of(Format.A3, Format.A2)) {
+    Page page =
+        pages(panel, front, list).stream()
+            .filter(p -> new PanelSheet(panel, front, p.scale.factor()).isLegible())
+            .findFirst()
+            .or(() -> pages(panel, front, list).stream().findFirst())
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        "the layout of the control box finds no room on A1"));
+    return new PanelSheet(panel, front, page.scale.factor())
+        .drawn(page.format, page.scale, list, title, number, heads);
+  }
+
+  /** A size of paper and a scale. */
+  private record Page(Format format, Scale scale) {}
+
+  /** Returns where the layout finds room, the smallest sheet and the largest scale first. */
+  private static List<Page> pages(Panel panel, Front front, Table list) {
+    List<Page> pages = new ArrayList<>();
+    for (Format format : List.of(Format.A3, Format.A2, Format.A1)) {
       for (Scale scale : SCALES) {
-        PanelSheet sheet = new PanelSheet(panel, front, scale.factor());
-        if (sheet.fits(format, list.bounds())) {
-          return sheet.drawn(format, scale, list, title, number, heads);
+        if (new PanelSheet(panel, front, scale.factor()).fits(format, list.bounds())) {
+          pages.add(new Page(format, scale));
         }
       }
     }
-    throw new IllegalArgumentException("the layout of the control box finds no room on A2");
+    return pages;
   }
 
   private static List<List<String>> rows(Panel panel) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("", "Device", "Ratings", "Sits on", "Across", "Up", "W × H × D", "Air"));
     for (Panel.Device d : panel.devices()) {
-      if (d.seat() != Panel.Seat.ELSEWHERE) {
+      if (d.isInside()) {
         rows.add(
             List.of(
                 d.designation(),
                 d.what(),
                 d.rated(),
-                seat(d),
+                d.sits(),
                 Values.number(d.left()),
                 Values.number(d.low()),
                 Values.number(d.width())
@@ -118,14 +134,6 @@ public final class PanelSheet {
       }
     }
     return rows;
-  }
-
-  private static String seat(Panel.Device d) {
-    return switch (d.seat()) {
-      case RAIL -> "rail, " + d.on();
-      case FRONT -> "front, " + d.on();
-      default -> "plate";
-    };
   }
 
   private boolean fits(Format format, Box list) {
@@ -149,6 +157,19 @@ public final class PanelSheet {
     return FIRST + PITCH * panel.rails().size() + TEXT;
   }
 
+  /** Whether every device on the plate is large enough to hold its designation. */
+  private boolean isLegible() {
+    return panel.devices().stream()
+        .filter(Panel.Device::onPlate)
+        .allMatch(
+            d -> {
+              double text = Lettering.width(d.designation(), TEXT) + 1;
+              double w = factor * d.width();
+              double h = factor * d.height();
+              return Math.max(w, h) >= text && Math.min(w, h) >= TEXT + 1;
+            });
+  }
+
   private Sheet drawn(
       Format format, Scale scale, Table list, String title, String number, Heads heads) {
     marks.addAll(Frame.of(format));
@@ -157,16 +178,7 @@ public final class PanelSheet {
             format,
             heads,
             new TitleBlock.Fields(
-                "Layout of the control box",
-                title,
-                number,
-                "Layout drawing",
-                "",
-                "",
-                "-",
-                "",
-                scale.toString(),
-                "1/1")));
+                title, TITLE, number, "Layout drawing", "", "", "-", "", scale.toString(), "1/1")));
     Box s = format.space();
     double height = factor * Math.max(panel.plate().height(), front.height());
     double y = s.y1() - MARGIN - HEADING - height;
@@ -179,7 +191,7 @@ public final class PanelSheet {
     double under = s.y0() + NOTES + (b.y1() - b.y0());
     list.marks().forEach(m -> marks.add(m.moved(s.x0() + MARGIN, under)));
     notes(s);
-    return new Sheet(format, number, "Layout of the control box", scale, marks);
+    return new Sheet(format, number, TITLE, scale, marks);
   }
 
   private void plate(double x, double y) {
@@ -189,7 +201,7 @@ public final class PanelSheet {
     marks.add(Mark.Stroke.box(g, Pen.OUTLINE, new Box(x, y, x + w, y + h)));
     text(g, "Plate, seen from the front", x, y + h + 3);
     for (Panel.Device d : panel.devices()) {
-      if (d.seat() == Panel.Seat.RAIL || d.seat() == Panel.Seat.PLATE) {
+      if (d.onPlate()) {
         Box body = body(d, x, y, 0, 0);
         bodies.add(body);
         marks.add(Mark.Stroke.box(g, Pen.OUTLINE, body));
